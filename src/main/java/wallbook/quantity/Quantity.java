@@ -1,0 +1,28 @@
+package wallbook.quantity;
+
+/**
+ * A physical quantity with its unit in the type. The permitted types are all that a result, a
+ * record or a document can hold; how each is printed for a reader is decided in {@code wording}.
+ */
+public sealed interface Quantity
+    permits Angle,
+        Area,
+        Count,
+        Current,
+        DataRate,
+        Decibels,
+        Delay,
+        Force,
+        Frequency,
+        Length,
+        LinearAttenuation,
+        LinearForce,
+        LinearMass,
+        LinearResistance,
+        Power,
+        PowerLevel,
+        Ratio,
+        Resistance,
+        Temperature,
+        Voltage,
+        Wavelength {}

@@ -1,0 +1,183 @@
+package wallbook.quantity;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a quantity written with its unit, as in {@code 118 ft}, {@code 6 ft 2 in}, {@code 35.9 m}
+ * or {@code 150 mA}. A bare number and an unknown unit are refused with a proposal. Numbers use a
+ * point; a fraction may follow whole inches ({@code 6 1/2 in}).
+ */
+public final class QuantityParser {
+  private static final String NUMBER = "([+-]?\\d+(?:\\.\\d+)?)";
+  private static final Pattern SIMPLE = Pattern.compile(NUMBER + "\\s*([^\\s\\d].*)?");
+  private static final Pattern FEET_AND_INCHES =
+      Pattern.compile(
+          "(-?\\d+)\\s*(?:ft|')\\s*(\\d+(?:\\.\\d+)?)?\\s*(?:(\\d+)/(\\d+))?\\s*(?:in|\")");
+  private static final Pattern FRACTIONAL_INCHES =
+      Pattern.compile("(-?)(?:(\\d+)[ -]+)?(\\d+)/(\\d+)\\s*(?:in|\")");
+
+  private static final Map<Class<? extends Quantity>, Map<String, DoubleFunction<Quantity>>> UNITS =
+      units();
+
+  private QuantityParser() {}
+
+  /** Why a text is not a quantity of the wanted type, and what would be. */
+  public static final class NotAQuantity extends Exception {
+    private static final long serialVersionUID = 1L;
+    private final List<String> units;
+    private final String proposal;
+
+    NotAQuantity(String message, List<String> units, String proposal) {
+      super(message);
+      this.units = List.copyOf(units);
+      this.proposal = proposal;
+    }
+
+    /** Units that the wanted type takes. */
+    public List<String> units() {
+      return units;
+    }
+
+    /** A text close to the one found that would be read; empty if none suggests itself. */
+    public String proposal() {
+      return proposal;
+    }
+  }
+
+  /** Units accepted for a type, the most usual first. */
+  public static List<String> unitsOf(Class<? extends Quantity> type) {
+    return List.copyOf(UNITS.get(type).keySet());
+  }
+
+  /**
+   * Reads a text as a quantity of the given type.
+   *
+   * @throws NotAQuantity if the text has no number, no unit, or a unit of something else
+   */
+  public static <Q extends Quantity> Q parse(Class<Q> type, String text) throws NotAQuantity {
+    String trimmed = text.strip();
+    if (type == Length.class) {
+      Double inches = compoundInches(trimmed);
+      if (inches != null) {
+        return type.cast(Length.inches(inches));
+      }
+    }
+    Map<String, DoubleFunction<Quantity>> units = UNITS.get(type);
+    Matcher simple = SIMPLE.matcher(trimmed);
+    if (!simple.matches()) {
+      throw new NotAQuantity("no number", unitsOf(type), "");
+    }
+    String unit = simple.group(2) == null ? "" : simple.group(2).strip();
+    DoubleFunction<Quantity> maker = units.get(unit);
+    if (maker == null) {
+      throw unit.isEmpty()
+          ? new NotAQuantity("no unit", unitsOf(type), proposals(type, simple.group(1)))
+          : new NotAQuantity("unknown unit", unitsOf(type), proposals(type, simple.group(1)));
+    }
+    try {
+      return type.cast(maker.apply(Double.parseDouble(simple.group(1))));
+    } catch (IllegalArgumentException e) {
+      throw new NotAQuantity(e.getMessage(), unitsOf(type), "");
+    }
+  }
+
+  private static String proposals(Class<? extends Quantity> type, String number) {
+    List<String> units = unitsOf(type);
+    List<String> shown = new ArrayList<>();
+    for (String unit : units.subList(0, Math.min(2, units.size()))) {
+      shown.add(number + " " + unit);
+    }
+    return String.join(" / ", shown);
+  }
+
+  private static Double compoundInches(String text) {
+    Matcher compound = FEET_AND_INCHES.matcher(text);
+    if (compound.matches() && (compound.group(2) != null || compound.group(3) != null)) {
+      double feet = Double.parseDouble(compound.group(1));
+      double inches = compound.group(2) == null ? 0 : Double.parseDouble(compound.group(2));
+      inches += fraction(compound.group(3), compound.group(4));
+      return feet * 12 + (text.startsWith("-") ? -inches : inches);
+    }
+    Matcher fractional = FRACTIONAL_INCHES.matcher(text);
+    if (fractional.matches()) {
+      double whole = fractional.group(2) == null ? 0 : Double.parseDouble(fractional.group(2));
+      double inches = whole + fraction(fractional.group(3), fractional.group(4));
+      return fractional.group(1).isEmpty() ? inches : -inches;
+    }
+    return null;
+  }
+
+  private static double fraction(String numerator, String denominator) {
+    return numerator == null ? 0 : Double.parseDouble(numerator) / Double.parseDouble(denominator);
+  }
+
+  private static Map<Class<? extends Quantity>, Map<String, DoubleFunction<Quantity>>> units() {
+    Map<Class<? extends Quantity>, Map<String, DoubleFunction<Quantity>>> all =
+        new LinkedHashMap<>();
+    add(all, Length.class, Length::feet, "ft", "'");
+    add(all, Length.class, Length::metres, "m");
+    add(all, Length.class, Length::inches, "in", "\"");
+    add(all, Length.class, Length::millimetres, "mm");
+    add(all, Length.class, v -> Length.metres(v / 100), "cm");
+    add(all, Length.class, Length::kilometres, "km");
+    add(all, Area.class, Area::squareFeet, "sq ft", "ft²", "ft2");
+    add(all, Area.class, Area::squareMetres, "m²", "m2", "sq m");
+    add(all, Area.class, Area::squareInches, "sq in", "in²", "in2");
+    add(all, Area.class, Area::squareMillimetres, "mm²", "mm2");
+    add(all, Angle.class, Angle::degrees, "deg", "°", "degrees");
+    add(all, Resistance.class, Resistance::ohms, "ohm", "Ω", "ohms");
+    add(all, Resistance.class, v -> Resistance.ohms(v * 1000), "kohm", "kΩ");
+    add(all, Decibels.class, Decibels::decibels, "dB");
+    add(all, PowerLevel.class, PowerLevel::dbm, "dBm");
+    add(all, Power.class, Power::watts, "W");
+    add(all, Power.class, Power::milliwatts, "mW");
+    add(all, Voltage.class, Voltage::volts, "V");
+    add(all, Voltage.class, Voltage::millivolts, "mV");
+    add(all, Current.class, Current::milliamperes, "mA");
+    add(all, Current.class, Current::amperes, "A");
+    add(all, Force.class, Force::poundsForce, "lbf", "lb");
+    add(all, Force.class, Force::newtons, "N");
+    add(all, LinearMass.class, LinearMass::poundsPerThousandFeet, "lb/1000 ft", "lb/kft");
+    add(all, LinearMass.class, LinearMass::kilogramsPerKilometre, "kg/km", "g/m");
+    add(all, LinearAttenuation.class, LinearAttenuation::decibelsPerHundredFeet, "dB/100 ft");
+    add(all, LinearAttenuation.class, LinearAttenuation::decibelsPerHundredMetres, "dB/100 m");
+    add(all, LinearAttenuation.class, LinearAttenuation::decibelsPerKilometre, "dB/km");
+    add(
+        all,
+        LinearResistance.class,
+        LinearResistance::ohmsPerThousandFeet,
+        "ohm/1000 ft",
+        "Ω/1000 ft");
+    add(all, LinearResistance.class, LinearResistance::ohmsPerKilometre, "ohm/km", "Ω/km");
+    add(all, LinearForce.class, LinearForce::poundsForcePerFoot, "lbf/ft");
+    add(all, LinearForce.class, LinearForce::newtonsPerMetre, "N/m");
+    add(all, Frequency.class, Frequency::megahertz, "MHz");
+    add(all, Frequency.class, Frequency::kilohertz, "kHz");
+    add(all, Frequency.class, v -> Frequency.megahertz(v * 1000), "GHz");
+    add(all, Frequency.class, Frequency::hertz, "Hz");
+    add(all, Delay.class, Delay::nanoseconds, "ns");
+    add(all, Ratio.class, Ratio::percent, "%");
+    add(all, Wavelength.class, Wavelength::nanometres, "nm");
+    add(all, DataRate.class, DataRate::megabitsPerSecond, "Mb/s");
+    add(all, DataRate.class, DataRate::gigabitsPerSecond, "Gb/s");
+    add(all, Temperature.class, Temperature::fahrenheit, "°F", "F");
+    add(all, Temperature.class, Temperature::celsius, "°C", "C");
+    return all;
+  }
+
+  private static void add(
+      Map<Class<? extends Quantity>, Map<String, DoubleFunction<Quantity>>> all,
+      Class<? extends Quantity> type,
+      DoubleFunction<Quantity> maker,
+      String... names) {
+    for (String name : names) {
+      all.computeIfAbsent(type, t -> new LinkedHashMap<>()).put(name, maker);
+    }
+  }
+}
