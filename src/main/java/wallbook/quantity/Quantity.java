@@ -12,6 +12,8 @@ public sealed interface Quantity
         DataRate,
         Decibels,
         Delay,
+        Diameter,
+        Factor,
         Force,
         Frequency,
         Length,

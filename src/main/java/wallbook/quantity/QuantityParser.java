@@ -126,6 +126,8 @@ public final class QuantityParser {
     add(all, Length.class, Length::millimetres, "mm");
     add(all, Length.class, v -> Length.metres(v / 100), "cm");
     add(all, Length.class, Length::kilometres, "km");
+    add(all, Diameter.class, Diameter::inches, "in", "\"");
+    add(all, Diameter.class, Diameter::millimetres, "mm");
     add(all, Area.class, Area::squareFeet, "sq ft", "ft²", "ft2");
     add(all, Area.class, Area::squareMetres, "m²", "m2", "sq m");
     add(all, Area.class, Area::squareInches, "sq in", "in²", "in2");

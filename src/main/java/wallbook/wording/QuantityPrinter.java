@@ -12,6 +12,8 @@ import wallbook.quantity.Current;
 import wallbook.quantity.DataRate;
 import wallbook.quantity.Decibels;
 import wallbook.quantity.Delay;
+import wallbook.quantity.Diameter;
+import wallbook.quantity.Factor;
 import wallbook.quantity.Force;
 import wallbook.quantity.Frequency;
 import wallbook.quantity.Length;
@@ -50,6 +52,10 @@ public final class QuantityPrinter {
     boolean metric = units == UnitSystem.METRIC;
     if (quantity instanceof Length q) {
       return run(q);
+    } else if (quantity instanceof Diameter q) {
+      return dimension(q.asLength());
+    } else if (quantity instanceof Factor q) {
+      return number(q.value(), 2);
     } else if (quantity instanceof Area q) {
       return metric
           ? with(q.inSquareMillimetres(), 0, "mm²")
