@@ -1,0 +1,56 @@
+package wallbook.record;
+
+import java.util.Map;
+import wallbook.finding.SourcePosition;
+
+/**
+ * Where a thing of the record stands in its file, as a whole and field by field. All origins are
+ * equal to each other: where something is written is no part of what it says, so that two records
+ * can be compared by what they say.
+ */
+public final class Origin {
+  private final SourcePosition whole;
+  private final Map<String, SourcePosition> fields;
+
+  /**
+   * @param whole where the thing begins
+   * @param fields where the value of each field begins, by its key as written; the items of a list
+   *     of plain values by {@code key/index}, counted from 0
+   */
+  public Origin(SourcePosition whole, Map<String, SourcePosition> fields) {
+    this.whole = whole;
+    this.fields = Map.copyOf(fields);
+  }
+
+  /** Where the thing begins. */
+  public SourcePosition position() {
+    return whole;
+  }
+
+  /**
+   * Where the value of a field begins, by its key as written; the thing's own place if it has none.
+   */
+  public SourcePosition position(String key) {
+    return fields.getOrDefault(key, whole);
+  }
+
+  /** Where an item of a list of plain values begins; the index counts from 0. */
+  public SourcePosition position(String key, int index) {
+    return fields.getOrDefault(key + "/" + index, position(key));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Origin;
+  }
+
+  @Override
+  public int hashCode() {
+    return 0;
+  }
+
+  @Override
+  public String toString() {
+    return whole.toString();
+  }
+}

@@ -1,0 +1,29 @@
+package wallbook.record;
+
+/** What a place is meant for. */
+public enum PlaceUse implements Word {
+  TELEVISION,
+  PROJECTOR,
+  SPEAKER,
+  SUBWOOFER,
+  VOLUME_CONTROL,
+  DATA,
+  ACCESS_POINT,
+  KEYPAD,
+  CONTACT,
+  MOTION_SENSOR,
+  GLASS_BREAK_SENSOR,
+  REPEATER,
+  CAMERA,
+  TOUCH_PANEL,
+  VOICE_POINT,
+  SHADE,
+  SATELLITE_ANTENNA,
+  OFF_AIR_ANTENNA,
+  CELLULAR_ANTENNA,
+  LANDSCAPE_AUDIO,
+  DEMARCATION,
+  CONDUIT,
+  FIXED_DEVICE,
+  OTHER;
+}

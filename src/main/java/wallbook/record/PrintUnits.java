@@ -1,0 +1,7 @@
+package wallbook.record;
+
+/** Units in which documents print lengths, forces and temperatures. */
+public enum PrintUnits implements Word {
+  FEET_AND_INCHES,
+  METRIC;
+}

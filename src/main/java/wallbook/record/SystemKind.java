@@ -1,0 +1,25 @@
+package wallbook.record;
+
+/** Kind of a system in the house. */
+public enum SystemKind implements Word {
+  TELEVISION,
+  PROJECTOR,
+  WHOLE_HOUSE_AUDIO,
+  HI_FI,
+  LANDSCAPE_AUDIO,
+  SURROUND_PRIMARY,
+  SURROUND_SECONDARY,
+  DATA_NETWORK,
+  WIRELESS_ACCESS,
+  SECURITY,
+  CAMERAS,
+  TOUCH_PANELS,
+  VOICE_CONTROL,
+  SHADES,
+  DEMARCATION,
+  SATELLITE,
+  OFF_AIR,
+  CELLULAR_REPEATER,
+  FIBRE,
+  CONDUIT;
+}

@@ -1,0 +1,10 @@
+package wallbook.record;
+
+/** Kind of an audio zone. */
+public enum ZoneKind implements Word {
+  AUDIO,
+  HI_FI,
+  SURROUND_PRIMARY,
+  SURROUND_SECONDARY,
+  LANDSCAPE;
+}
