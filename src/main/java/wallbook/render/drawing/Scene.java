@@ -1,0 +1,37 @@
+package wallbook.render.drawing;
+
+import java.util.List;
+
+/**
+ * A drawing laid out on its sheet, before any file format: shapes and words in millimetres from the
+ * upper left corner, in painting order.
+ *
+ * @param labels the rectangle of every piece of text that must stay clear of the others
+ * @param symbols the rectangle of every symbol
+ * @param leaders the line from each symbol to a label that stands apart
+ */
+record Scene(
+    double widthMm,
+    double heightMm,
+    List<Item> items,
+    List<Label> labels,
+    List<Box> symbols,
+    List<Seg> leaders) {
+  Scene {
+    items = List.copyOf(items);
+    labels = List.copyOf(labels);
+    symbols = List.copyOf(symbols);
+    leaders = List.copyOf(leaders);
+  }
+
+  /** A rectangle that holds text. */
+  record Label(Box box, List<String> lines) {
+    Label {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  Box sheet() {
+    return new Box(0, 0, widthMm, heightMm);
+  }
+}

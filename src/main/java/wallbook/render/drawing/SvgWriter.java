@@ -1,0 +1,137 @@
+package wallbook.render.drawing;
+
+import java.util.Locale;
+import java.util.stream.Collectors;
+import wallbook.compose.drawing.Frame;
+
+/**
+ * Writes a scene as one SVG element: presentation attributes only, so that print engines and
+ * browsers draw the same. One user unit is a tenth of a millimetre, because print engines round the
+ * advance of glyphs whose size is only a few units.
+ */
+final class SvgWriter {
+  private static final double UNITS_PER_MM = 10;
+  private static final String FONT = "Noto Sans, sans-serif";
+
+  private final StringBuilder out = new StringBuilder();
+
+  private SvgWriter() {}
+
+  static String write(Scene scene, Frame frame) {
+    SvgWriter writer = new SvgWriter();
+    writer.open(scene, frame);
+    scene.items().forEach(writer::item);
+    return writer.out.append("</svg>\n").toString();
+  }
+
+  private void open(Scene scene, Frame frame) {
+    String alt = PlainText.xml(frame.altText());
+    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\"");
+    // The print engine takes a figure's text from 'alt', browsers and screen readers from
+    // 'aria-label'.
+    attribute("alt", alt);
+    attribute("aria-label", alt);
+    attribute("width", number(scene.widthMm()) + "mm");
+    attribute("height", number(scene.heightMm()) + "mm");
+    attribute("viewBox", "0 0 " + units(scene.widthMm()) + " " + units(scene.heightMm()));
+    attribute("font-family", FONT);
+    attribute("fill", "none");
+    attribute("stroke-linejoin", "round");
+    attribute("stroke-linecap", "butt");
+    out.append(">\n<title>").append(PlainText.xml(frame.title())).append("</title>\n<desc>");
+    out.append(alt).append("</desc>\n");
+  }
+
+  private void item(Item item) {
+    if (item instanceof Item.Path path) {
+      path(path);
+    } else if (item instanceof Item.Oval oval) {
+      oval(oval);
+    } else if (item instanceof Item.Words words) {
+      words(words);
+    }
+  }
+
+  private void path(Item.Path path) {
+    out.append(path.closed() ? "<polygon" : "<polyline");
+    attribute(
+        "points",
+        path.points().stream()
+            .map(point -> units(point.x()) + "," + units(point.y()))
+            .collect(Collectors.joining(" ")));
+    ink(path.ink());
+    out.append("/>\n");
+  }
+
+  private void oval(Item.Oval oval) {
+    boolean circle = oval.radiusX() == oval.radiusY();
+    out.append(circle ? "<circle" : "<ellipse");
+    attribute("cx", units(oval.centre().x()));
+    attribute("cy", units(oval.centre().y()));
+    if (circle) {
+      attribute("r", units(oval.radiusX()));
+    } else {
+      attribute("rx", units(oval.radiusX()));
+      attribute("ry", units(oval.radiusY()));
+      turn(oval.turnDeg(), oval.centre());
+    }
+    ink(oval.ink());
+    out.append("/>\n");
+  }
+
+  private void words(Item.Words words) {
+    out.append("<text");
+    attribute("x", units(words.at().x()));
+    attribute("y", units(words.at().y()));
+    attribute("font-size", units(words.type().sizePt() * TextMeasure.MM_PER_PT));
+    if (words.type().bold()) {
+      attribute("font-weight", "bold");
+    }
+    switch (words.align()) {
+      case LEFT -> {}
+      case CENTRE -> attribute("text-anchor", "middle");
+      case RIGHT -> attribute("text-anchor", "end");
+    }
+    turn(words.turnDeg(), words.at());
+    attribute("fill", Ink.Tone.BLACK.code);
+    out.append('>').append(PlainText.xml(words.text())).append("</text>\n");
+  }
+
+  private void turn(double degrees, Pt about) {
+    if (degrees != 0) {
+      attribute(
+          "transform",
+          "rotate(" + number(degrees) + " " + units(about.x()) + " " + units(about.y()) + ")");
+    }
+  }
+
+  private void ink(Ink ink) {
+    attribute("fill", ink.fill().code);
+    if (ink.lineMm() > 0) {
+      attribute("stroke", ink.line().code);
+      attribute("stroke-width", units(ink.lineMm()));
+      if (ink.dash() != Ink.Dash.SOLID) {
+        StringBuilder lengths = new StringBuilder();
+        for (double length : ink.dash().lengthsMm) {
+          lengths.append(lengths.isEmpty() ? "" : " ").append(units(length));
+        }
+        attribute("stroke-dasharray", lengths.toString());
+      }
+    }
+  }
+
+  private void attribute(String name, String value) {
+    out.append(' ').append(name).append("=\"").append(value).append('"');
+  }
+
+  private static String units(double millimetres) {
+    return number(millimetres * UNITS_PER_MM);
+  }
+
+  /** At most two decimals, without trailing zeros, always with a point. */
+  private static String number(double value) {
+    String fixed = String.format(Locale.ROOT, "%.2f", value);
+    String trimmed = fixed.endsWith(".00") ? fixed.substring(0, fixed.length() - 3) : fixed;
+    return "-0".equals(trimmed) || "-0.00".equals(trimmed) ? "0" : trimmed;
+  }
+}
