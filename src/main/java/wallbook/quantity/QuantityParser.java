@@ -1,12 +1,12 @@
 package wallbook.quantity;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Reads a quantity written with its unit, as in {@code 118 ft}, {@code 6 ft 2 in}, {@code 35.9 m}
@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * point; a fraction may follow whole inches ({@code 6 1/2 in}).
  */
 public final class QuantityParser {
-  private static final String NUMBER = "([+-]?\\d+(?:\\.\\d+)?)";
+  private static final String NUMBER = "([+-]?(?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?)";
   private static final Pattern SIMPLE = Pattern.compile(NUMBER + "\\s*([^\\s\\d].*)?");
   private static final Pattern FEET_AND_INCHES =
       Pattern.compile(
@@ -27,16 +27,31 @@ public final class QuantityParser {
 
   private QuantityParser() {}
 
+  /** What can be the matter with a text that should be a quantity. */
+  public enum Reason {
+    NO_NUMBER,
+    NO_UNIT,
+    UNKNOWN_UNIT,
+    IMPOSSIBLE
+  }
+
   /** Why a text is not a quantity of the wanted type, and what would be. */
   public static final class NotAQuantity extends Exception {
     private static final long serialVersionUID = 1L;
-    private final List<String> units;
+    private final transient Reason reason;
+    private final transient List<String> units;
     private final String proposal;
 
-    NotAQuantity(String message, List<String> units, String proposal) {
-      super(message);
+    NotAQuantity(Reason reason, List<String> units, String proposal) {
+      super(reason.toString());
+      this.reason = reason;
       this.units = List.copyOf(units);
       this.proposal = proposal;
+    }
+
+    /** What is the matter. */
+    public Reason reason() {
+      return reason;
     }
 
     /** Units that the wanted type takes. */
@@ -71,29 +86,36 @@ public final class QuantityParser {
     Map<String, DoubleFunction<Quantity>> units = UNITS.get(type);
     Matcher simple = SIMPLE.matcher(trimmed);
     if (!simple.matches()) {
-      throw new NotAQuantity("no number", unitsOf(type), "");
+      throw new NotAQuantity(Reason.NO_NUMBER, unitsOf(type), "");
     }
     String unit = simple.group(2) == null ? "" : simple.group(2).strip();
     DoubleFunction<Quantity> maker = units.get(unit);
     if (maker == null) {
       throw unit.isEmpty()
-          ? new NotAQuantity("no unit", unitsOf(type), proposals(type, simple.group(1)))
-          : new NotAQuantity("unknown unit", unitsOf(type), proposals(type, simple.group(1)));
+          ? new NotAQuantity(Reason.NO_UNIT, unitsOf(type), proposals(type, simple.group(1)))
+          : new NotAQuantity(Reason.UNKNOWN_UNIT, unitsOf(type), proposals(type, simple.group(1)));
     }
     try {
-      return type.cast(maker.apply(Double.parseDouble(simple.group(1))));
+      return type.cast(maker.apply(Double.parseDouble(simple.group(1).replace(",", ""))));
     } catch (IllegalArgumentException e) {
-      throw new NotAQuantity(e.getMessage(), unitsOf(type), "");
+      throw new NotAQuantity(Reason.IMPOSSIBLE, unitsOf(type), "");
     }
   }
 
+  /** The number with the first name of each of the type's two most usual units. */
   private static String proposals(Class<? extends Quantity> type, String number) {
-    List<String> units = unitsOf(type);
-    List<String> shown = new ArrayList<>();
-    for (String unit : units.subList(0, Math.min(2, units.size()))) {
-      shown.add(number + " " + unit);
-    }
-    return String.join(" / ", shown);
+    return UNITS.get(type).entrySet().stream()
+        .collect(
+            Collectors.toMap(
+                Map.Entry::getValue,
+                Map.Entry::getKey,
+                (first, other) -> first,
+                LinkedHashMap::new))
+        .values()
+        .stream()
+        .limit(2)
+        .map(unit -> number + " " + unit)
+        .collect(Collectors.joining(" / "));
   }
 
   private static Double compoundInches(String text) {

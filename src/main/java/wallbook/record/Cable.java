@@ -9,7 +9,7 @@ import wallbook.quantity.LinearMass;
 /** A type of cable used in the job. */
 public record Cable(
     Origin origin,
-    @Says(value = "Name for references.", example = "cat6") @Id String id,
+    @Says(value = "Name for references.", example = "cat6") @Id(Kind.CABLE) String id,
     @Says(value = "Name as printed.", example = "Category 6, four pairs") String name,
     @Says("What it is made to carry.") Medium medium,
     @Says("Category, for balanced pairs.") Optional<PairCategory> category,

@@ -7,7 +7,7 @@ import wallbook.quantity.Length;
 /** A conduit or chase. */
 public record Conduit(
     Origin origin,
-    @Says(value = "Name for references.", example = "c-demarc") @Id String id,
+    @Says(value = "Name for references.", example = "c-demarc") @Id(Kind.CONDUIT) String id,
     @Says(value = "What is printed on both ends.", example = "C-02") String label,
     @Says(value = "Name as printed.", example = "Spare conduit to the demarcation") String name,
     @Says("Family.") ConduitType type,

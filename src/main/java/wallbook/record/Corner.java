@@ -6,6 +6,6 @@ package wallbook.record;
  */
 public record Corner(
     Origin origin,
-    @Says(value = "Name for references.", example = "ne") @Id String id,
+    @Says(value = "Name for references.", example = "ne") @Id(Kind.CORNER) String id,
     @Says(value = "Name as printed.", example = "north-east corner of the house") String name,
     @Says(value = "Where it is on the plan.", example = "[40 ft, 30 ft]") Point at) {}

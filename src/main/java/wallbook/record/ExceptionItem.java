@@ -6,7 +6,7 @@ import java.util.Optional;
 /** Something promised that is not there, or not as promised, and what stands in for it. */
 public record ExceptionItem(
     Origin origin,
-    @Says(value = "Name for references.", example = "x-1") @Id String id,
+    @Says(value = "Name for references.", example = "x-1") @Id(Kind.EXCEPTION) String id,
     @Says("Why.") ExceptionKind kind,
     @Says(
             value = "What is not as promised.",

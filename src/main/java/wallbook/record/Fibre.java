@@ -5,7 +5,7 @@ import java.util.Optional;
 /** What is known of the fibres of one run beyond its ends. */
 public record Fibre(
     Origin origin,
-    @Says(value = "Name for references.", example = "f-ap-1") @Id String id,
+    @Says(value = "Name for references.", example = "f-ap-1") @Id(Kind.FIBRE) String id,
     @Says(value = "The fibre run.", example = "r-ap-1-f") @RefersTo(Kind.RUN) String run,
     @Says(value = "Mated connector pairs in the path as it is.", example = "0")
         Optional<Integer> connectorsMade,

@@ -7,7 +7,7 @@ import wallbook.quantity.Length;
 /** Where runs come home: a rack, a structured panel, the demarcation. */
 public record Head(
     Origin origin,
-    @Says(value = "Name for references.", example = "rack") @Id String id,
+    @Says(value = "Name for references.", example = "rack") @Id(Kind.HEAD) String id,
     @Says(value = "Name as printed.", example = "Equipment rack") String name,
     @Says("Kind of head.") HeadKind kind,
     @Says(value = "Space it stands in.", example = "utility") @RefersTo(Kind.SPACE) String space,

@@ -6,7 +6,7 @@ import java.util.Optional;
 /** One of the systems that the wiring serves. */
 public record HouseSystem(
     Origin origin,
-    @Says(value = "Name for references.", example = "network") @Id String id,
+    @Says(value = "Name for references.", example = "network") @Id(Kind.SYSTEM) String id,
     @Says(value = "Name as printed.", example = "Home network") String name,
     @Says("Kind of system.") SystemKind kind,
     @Says("What works at handover, in plain words.") Optional<String> works,

@@ -12,6 +12,9 @@ import java.lang.annotation.Target;
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)
 public @interface Id {
+  /** Kind of the thing that has the id. */
+  Kind value();
+
   /** Form of every id. */
   String FORM = "[A-Za-z0-9][A-Za-z0-9._-]{0,63}";
 

@@ -10,7 +10,8 @@ import wallbook.quantity.Temperature;
 /** What the whole job is and who took part. */
 public record JobFacts(
     Origin origin,
-    @Says(value = "Short name of the job; names the package's folder.", example = "lakeside") @Id
+    @Says(value = "Short name of the job; names the package's folder.", example = "lakeside")
+        @LocalName
         String id,
     @Says(value = "Title on every document.", example = "House by the lake") String title,
     @Says("Where the house is.") Optional<String> address,

@@ -10,7 +10,7 @@ import wallbook.quantity.Length;
  */
 public record Place(
     Origin origin,
-    @Says(value = "Name for references.", example = "k-tv") @Id String id,
+    @Says(value = "Name for references.", example = "k-tv") @Id(Kind.PLACE) String id,
     @Says(value = "What stands on the plate, if a plate has a label of its own.", example = "K-01")
         Optional<String> label,
     @Says(value = "Name as printed.", example = "Television plate") String name,

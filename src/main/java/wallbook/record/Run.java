@@ -8,7 +8,7 @@ import wallbook.quantity.Temperature;
 /** One cable from end to end. */
 public record Run(
     Origin origin,
-    @Says(value = "Name for references.", example = "r-k-tv-1") @Id String id,
+    @Says(value = "Name for references.", example = "r-k-tv-1") @Id(Kind.RUN) String id,
     @Says(value = "What is printed on both ends of the cable.", example = "K-01") String label,
     @Says(value = "Cable type: one of the record's or of the built-in catalogue.", example = "cat6")
         @RefersTo(Kind.CABLE)

@@ -11,7 +11,7 @@ import wallbook.quantity.Resistance;
 /** A test of a run. */
 public record RunTest(
     Origin origin,
-    @Says(value = "Name for references.", example = "t-k-01") @Id String id,
+    @Says(value = "Name for references.", example = "t-k-01") @Id(Kind.TEST) String id,
     @Says(value = "Run tested.", example = "r-k-tv-1") @RefersTo(Kind.RUN) String run,
     @Says(value = "Day of the test.", example = "2026-04-20") LocalDate date,
     @Says("Kind of test.") TestKind kind,

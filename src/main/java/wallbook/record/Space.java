@@ -10,7 +10,7 @@ import wallbook.quantity.Length;
  */
 public record Space(
     Origin origin,
-    @Says(value = "Name for references.", example = "kitchen") @Id String id,
+    @Says(value = "Name for references.", example = "kitchen") @Id(Kind.SPACE) String id,
     @Says(value = "Name as printed.", example = "Kitchen") String name,
     @Says(value = "Floor it is on.", example = "ground") @RefersTo(Kind.FLOOR) String floor,
     @Says("What it is used for.") SpaceKind kind,

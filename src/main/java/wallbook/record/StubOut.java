@@ -7,7 +7,7 @@ import wallbook.quantity.Length;
 /** An exterior end left for later work in the garden. */
 public record StubOut(
     Origin origin,
-    @Says(value = "Name for references.", example = "so-1") @Id String id,
+    @Says(value = "Name for references.", example = "so-1") @Id(Kind.STUB_OUT) String id,
     @Says(value = "Place where it comes out.", example = "p-so-1") @RefersTo(Kind.PLACE)
         String place,
     @Says("Conduit it comes out of.") @RefersTo(Kind.CONDUIT) Optional<String> conduit,

@@ -8,7 +8,7 @@ import wallbook.quantity.Voltage;
 /** Speakers that play together. */
 public record Zone(
     Origin origin,
-    @Says(value = "Name for references.", example = "z-kitchen") @Id String id,
+    @Says(value = "Name for references.", example = "z-kitchen") @Id(Kind.ZONE) String id,
     @Says(value = "Name as printed.", example = "Kitchen") String name,
     @Says("Kind of zone.") ZoneKind kind,
     @Says("Spaces it covers.") @RefersTo(Kind.SPACE) List<String> spaces,

@@ -1,0 +1,232 @@
+package wallbook.read;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+import org.yaml.snakeyaml.nodes.Tag;
+import wallbook.finding.Finding;
+import wallbook.finding.Findings;
+import wallbook.finding.Severity;
+import wallbook.finding.SourcePosition;
+import wallbook.quantity.Length;
+import wallbook.quantity.Quantity;
+import wallbook.record.Id;
+import wallbook.record.Origin;
+import wallbook.record.Point;
+import wallbook.record.Shape;
+import wallbook.record.Shape.Field;
+import wallbook.record.Shape.Presence;
+import wallbook.wording.Phrase;
+
+/**
+ * Binds YAML nodes to record types by their {@link Shape}. Goes on after a mistake, so that one
+ * pass finds them all; a record that misses something it must have is left out.
+ */
+final class Binder {
+  private static final int LONGEST_FOUND = 80;
+  private static final Set<Tag> PLAIN_TAGS =
+      Set.of(Tag.STR, Tag.INT, Tag.FLOAT, Tag.BOOL, Tag.NULL, Tag.TIMESTAMP, Tag.SEQ, Tag.MAP);
+
+  private final Places places;
+  private final Findings findings;
+  private final IdRegister ids;
+  private final Scalars scalars;
+
+  Binder(Places places, Findings findings, IdRegister ids) {
+    this.places = places;
+    this.findings = findings;
+    this.ids = ids;
+    this.scalars = new Scalars(findings);
+  }
+
+  /** The record that a node holds, or nothing after one finding or more. */
+  <T extends Record> Optional<T> bind(Node node, Class<T> type) {
+    if (!(node instanceof MappingNode mapping)) {
+      wrongShape(node, "expected.mapping");
+      return Optional.empty();
+    }
+    checkTag(node);
+    Shape shape = Shape.of(type);
+    Map<String, Node> given = entries(mapping, shape);
+    Map<String, SourcePosition> positions = new HashMap<>();
+    List<Object> values = new ArrayList<>();
+    boolean complete = checkOneOf(shape, given, node);
+    for (Field field : shape.fields()) {
+      Node value = given.get(field.key());
+      if (value != null) {
+        positions.put(field.key(), places.of(value));
+      }
+      Optional<?> bound = bindField(field, value, node, positions);
+      complete &= bound.isPresent();
+      values.add(bound.orElse(null));
+    }
+    if (!complete) {
+      return Optional.empty();
+    }
+    return Optional.of(type.cast(shape.make(new Origin(places.of(node), positions), values)));
+  }
+
+  /** Text as shown in a finding: one line, not too long. */
+  static String shortened(String text) {
+    String line = text.replaceAll("\\s+", " ").strip();
+    return line.length() <= LONGEST_FOUND ? line : line.substring(0, LONGEST_FOUND) + "…";
+  }
+
+  private Map<String, Node> entries(MappingNode mapping, Shape shape) {
+    Map<String, Node> given = new LinkedHashMap<>();
+    for (NodeTuple tuple : mapping.getValue()) {
+      Node keyNode = tuple.getKeyNode();
+      String key = keyNode instanceof ScalarNode scalar ? scalar.getValue() : "";
+      if (shape.field(key).isEmpty()) {
+        findings.add(
+            Finding.of(Severity.ERROR, "unknown-key", places.of(keyNode), "key", shortened(key))
+                .found(shortened(key))
+                .expecting(Phrase.of("expected.one-of", "choices", String.join(", ", shape.keys())))
+                .nearest(Nearest.to(key, shape.keys())));
+      } else if (given.putIfAbsent(key, tuple.getValueNode()) != null) {
+        findings.add(
+            Finding.of(Severity.ERROR, "duplicate-key", places.of(keyNode), "key", key).found(key));
+      }
+    }
+    return given;
+  }
+
+  private boolean checkOneOf(Shape shape, Map<String, Node> given, Node node) {
+    if (shape.oneOf().isEmpty()) {
+      return true;
+    }
+    List<String> present = shape.oneOf().stream().filter(given::containsKey).toList();
+    if (present.size() == 1) {
+      return true;
+    }
+    findings.add(
+        Finding.of(Severity.ERROR, "not-exactly-one", places.of(node))
+            .found(present.isEmpty() ? "-" : String.join(", ", present))
+            .expecting(
+                Phrase.of("expected.exactly-one", "choices", String.join(", ", shape.oneOf()))));
+    return false;
+  }
+
+  /** The value for the constructor (plain, optional or list), or nothing after a finding. */
+  private Optional<?> bindField(
+      Field field, Node value, Node owner, Map<String, SourcePosition> positions) {
+    boolean absent = value == null || value.getTag() == Tag.NULL;
+    if (field.presence() == Presence.LIST) {
+      return Optional.of(absent ? List.of() : items(field, value, positions));
+    }
+    if (absent) {
+      if (field.presence() == Presence.OPTIONAL) {
+        return Optional.of(Optional.empty());
+      }
+      findings.add(
+          Finding.of(
+                  Severity.ERROR,
+                  "missing-key",
+                  places.of(value == null ? owner : value),
+                  "key",
+                  field.key(),
+                  "says",
+                  field.says().value())
+              .expecting(Phrase.of("expected.key", "key", field.key())));
+      return Optional.empty();
+    }
+    Optional<?> bound = value(field, value);
+    if (field.presence() == Presence.OPTIONAL && bound.isPresent()) {
+      return Optional.of(bound);
+    }
+    return bound;
+  }
+
+  private List<Object> items(Field field, Node value, Map<String, SourcePosition> positions) {
+    if (!(value instanceof SequenceNode sequence)) {
+      wrongShape(value, "expected.list");
+      return List.of();
+    }
+    checkTag(value);
+    List<Object> items = new ArrayList<>();
+    for (Node item : sequence.getValue()) {
+      if (!(item instanceof MappingNode)) {
+        positions.put(field.key() + "/" + items.size(), places.of(item));
+      }
+      value(field, item).ifPresent(items::add);
+    }
+    return List.copyOf(items);
+  }
+
+  private Optional<?> value(Field field, Node node) {
+    if (field.type() == Point.class) {
+      return point(node);
+    }
+    if (field.type().isRecord() && !Quantity.class.isAssignableFrom(field.type())) {
+      return bind(node, field.type().asSubclass(Record.class));
+    }
+    if (!(node instanceof ScalarNode scalar)) {
+      wrongShape(node, "expected.value");
+      return Optional.empty();
+    }
+    checkTag(node);
+    SourcePosition at = places.of(node);
+    Optional<?> bound = scalars.read(scalar.getValue(), field.type(), at);
+    bound.ifPresent(v -> registerIds(field, v.toString(), at));
+    return bound;
+  }
+
+  private void registerIds(Field field, String text, SourcePosition at) {
+    if (field.hasIdForm() && !text.matches(Id.FORM)) {
+      findings.add(
+          Finding.of(Severity.ERROR, "malformed-id", at, "id", shortened(text))
+              .found(shortened(text))
+              .expecting(Phrase.of("expected.id-form", "longest", Id.LONGEST)));
+    }
+    field.identifies().ifPresent(kind -> ids.declare(kind, text, at));
+    field.refersTo().ifPresent(kind -> ids.refer(kind, text, at));
+  }
+
+  private Optional<Point> point(Node node) {
+    if (!(node instanceof SequenceNode sequence) || sequence.getValue().size() != 2) {
+      wrongShape(node, "expected.point");
+      return Optional.empty();
+    }
+    Optional<Length> x = coordinate(sequence.getValue().get(0));
+    Optional<Length> y = coordinate(sequence.getValue().get(1));
+    return x.flatMap(px -> y.map(py -> new Point(px, py)));
+  }
+
+  private Optional<Length> coordinate(Node node) {
+    if (!(node instanceof ScalarNode scalar)) {
+      wrongShape(node, "expected.value");
+      return Optional.empty();
+    }
+    return scalars.read(scalar.getValue(), Length.class, places.of(node)).map(Length.class::cast);
+  }
+
+  private void wrongShape(Node node, String expected) {
+    findings.add(
+        Finding.of(Severity.ERROR, "wrong-shape", places.of(node))
+            .found(
+                switch (node.getNodeId()) {
+                  case mapping -> "{…}";
+                  case sequence -> "[…]";
+                  default -> shortened(((ScalarNode) node).getValue());
+                })
+            .expecting(Phrase.of(expected)));
+  }
+
+  private void checkTag(Node node) {
+    if (!PLAIN_TAGS.contains(node.getTag())) {
+      findings.add(
+          Finding.of(
+                  Severity.ERROR, "foreign-tag", places.of(node), "tag", node.getTag().getValue())
+              .found(node.getTag().getValue()));
+    }
+  }
+}

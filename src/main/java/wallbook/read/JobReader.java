@@ -1,0 +1,124 @@
+package wallbook.read;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wallbook.finding.Finding;
+import wallbook.finding.Findings;
+import wallbook.finding.Severity;
+import wallbook.finding.SourcePosition;
+import wallbook.record.Cable;
+import wallbook.record.Job;
+import wallbook.record.JobRecord;
+import wallbook.record.Kind;
+import wallbook.record.RunTest;
+import wallbook.record.SweepPoint;
+import wallbook.reference.Tables;
+import wallbook.wording.Phrase;
+
+/**
+ * Reads a job record: YAML to an immutable {@link Job}, with every mistake of form, type and
+ * reference reported at once.
+ */
+public final class JobReader {
+  /** Version of the record's form that this reader takes. */
+  public static final int FORMAT = 1;
+
+  private final List<Cable> catalogue;
+  private final SoundPart soundPart;
+
+  /**
+   * @param tables where the built-in cable types lie
+   */
+  public JobReader(Tables tables) {
+    this.catalogue = Catalogue.cables(tables);
+    this.soundPart = new SoundPart(catalogue.stream().map(Cable::id).collect(Collectors.toSet()));
+  }
+
+  /** Reads a record from its file; sweeps are read from the files beside it. */
+  public ReadResult read(Path file) {
+    String shown = file.toString().replace('\\', '/');
+    Path parent = file.toAbsolutePath().getParent();
+    try {
+      if (Files.size(file) > YamlSource.MOST_BYTES) {
+        return read(shown, new byte[YamlSource.MOST_BYTES + 1], new RecordFolder(parent));
+      }
+      return read(shown, Files.readAllBytes(file), new RecordFolder(parent));
+    } catch (IOException e) {
+      Finding finding =
+          Finding.of(
+              Severity.ERROR,
+              "file-unreadable",
+              new SourcePosition(shown, 1, 1),
+              "why",
+              Files.exists(file) ? String.valueOf(e.getMessage()) : "-");
+      return new ReadResult(Optional.empty(), Optional.empty(), List.of(finding));
+    }
+  }
+
+  /**
+   * Reads a record from bytes.
+   *
+   * @param shown name of the file in findings
+   * @param folder where the files lie that the record names
+   */
+  public ReadResult read(String shown, byte[] bytes, RecordFolder folder) {
+    Findings findings = new Findings();
+    Places places = new Places(shown);
+    IdRegister ids = new IdRegister(findings);
+    catalogue.forEach(cable -> ids.provide(Kind.CABLE, cable.id()));
+    Optional<JobRecord> record =
+        new YamlSource(places, findings)
+            .nodes(bytes)
+            .flatMap(node -> new Binder(places, findings, ids).bind(node, JobRecord.class));
+    ids.reportUnresolved();
+    Map<String, List<SweepPoint>> sweeps = new HashMap<>();
+    record.ifPresent(
+        r -> {
+          checkFormat(r, findings);
+          r.tests().forEach(test -> readSweep(test, folder, sweeps, findings));
+        });
+    if (findings.hasErrors()) {
+      Optional<Job> sound = record.map(soundPart::of).map(r -> new Job(r, catalogue, sweeps));
+      return new ReadResult(Optional.empty(), sound, findings.inReportOrder());
+    }
+    Optional<Job> job = record.map(r -> new Job(r, catalogue, sweeps));
+    return new ReadResult(job, job, findings.inReportOrder());
+  }
+
+  private static void checkFormat(JobRecord record, Findings findings) {
+    if (record.format() != FORMAT) {
+      findings.add(
+          Finding.of(
+                  Severity.ERROR,
+                  "unsupported-format",
+                  record.origin().position("format"),
+                  "format",
+                  record.format())
+              .found(Integer.toString(record.format()))
+              .expecting(Phrase.of("expected.format", "format", FORMAT)));
+    }
+  }
+
+  private static void readSweep(
+      RunTest test, RecordFolder folder, Map<String, List<SweepPoint>> sweeps, Findings findings) {
+    if (test.sweep().isEmpty()) {
+      return;
+    }
+    String name = test.sweep().get();
+    Optional<Path> file = folder.file(name);
+    if (file.isEmpty()) {
+      findings.add(
+          Finding.of(Severity.ERROR, "missing-file", test.origin().position("sweep"), "file", name)
+              .found(name)
+              .expecting(Phrase.of("expected.file-beside")));
+      return;
+    }
+    sweeps.put(test.id(), new SweepReader(findings).read(file.get(), name));
+  }
+}
