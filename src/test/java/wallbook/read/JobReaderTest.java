@@ -65,7 +65,7 @@ class JobReaderTest {
     Finding finding = result.findings().get(0);
     assertEquals("unit-missing", finding.name());
     assertEquals(Optional.of("118 ft / 118 m"), finding.nearest());
-    assertEquals("job.yaml:22:11", finding.position().toString());
+    assertEquals("job.yaml:22:13", finding.position().toString());
   }
 
   private static String head() {
