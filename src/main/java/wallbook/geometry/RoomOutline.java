@@ -1,0 +1,86 @@
+package wallbook.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wallbook.quantity.Area;
+import wallbook.record.Point;
+
+/**
+ * The outline of a space: its corners in clockwise order seen from above, with y up the plan. Walls
+ * are lettered from the first corner on.
+ */
+public final class RoomOutline {
+  private final List<Point> corners;
+
+  /**
+   * @param corners three or more
+   * @throws IllegalArgumentException if there are fewer
+   */
+  public RoomOutline(List<Point> corners) {
+    if (corners.size() < 3) {
+      throw new IllegalArgumentException("an outline has at least three corners");
+    }
+    this.corners = List.copyOf(corners);
+  }
+
+  /** The walls in order, A first. */
+  public List<Wall> walls() {
+    List<Wall> walls = new ArrayList<>();
+    for (int i = 0; i < corners.size(); i++) {
+      walls.add(new Wall(letter(i), corners.get(i), corners.get((i + 1) % corners.size())));
+    }
+    return walls;
+  }
+
+  /** The wall of the given letter, if the outline has it. */
+  public Optional<Wall> wall(String letter) {
+    return walls().stream().filter(w -> w.letter().equals(letter)).findFirst();
+  }
+
+  /** Whether the corners are listed clockwise, as they should be. */
+  public boolean isClockwise() {
+    return signedSquareMetres() < 0;
+  }
+
+  /** The area inside. */
+  public Area area() {
+    return Area.squareMetres(Math.abs(signedSquareMetres()));
+  }
+
+  /** Whether a point lies inside; points on a wall may come out either way. */
+  public boolean contains(Point point) {
+    double x = point.x().inMetres();
+    double y = point.y().inMetres();
+    boolean inside = false;
+    for (Wall wall : walls()) {
+      double y1 = wall.start().y().inMetres();
+      double y2 = wall.end().y().inMetres();
+      double x1 = wall.start().x().inMetres();
+      double x2 = wall.end().x().inMetres();
+      if ((y1 > y) != (y2 > y) && x < (x2 - x1) * (y - y1) / (y2 - y1) + x1) {
+        inside = !inside;
+      }
+    }
+    return inside;
+  }
+
+  /**
+   * Letter of the wall that begins at the corner of the given index, from 0: A to Z, then AA, AB,
+   * ...
+   */
+  public static String letter(int index) {
+    String last = String.valueOf((char) ('A' + index % 26));
+    return index < 26 ? last : letter(index / 26 - 1) + last;
+  }
+
+  private double signedSquareMetres() {
+    double twice = 0;
+    for (Wall wall : walls()) {
+      twice +=
+          wall.start().x().inMetres() * wall.end().y().inMetres()
+              - wall.end().x().inMetres() * wall.start().y().inMetres();
+    }
+    return twice / 2;
+  }
+}
