@@ -1,0 +1,75 @@
+package wallbook.render;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jsoup.nodes.Document;
+import wallbook.wording.Wording;
+
+/**
+ * Makes documents: fills the template with the view model, turns the Markdown to HTML, sets it in
+ * the common frame and prints it.
+ *
+ * <p>Templates, stylesheet, measures and fonts are read once, so one renderer should make all
+ * documents of a package; it may be used by several threads. The same request gives the same bytes.
+ *
+ * <p>A template sees {@code view} (the model), {@code facts} (the {@link DocumentFacts}), and the
+ * functions {@code say}, {@code anchor} and {@code figure}. The frame, {@code theme/frame.html},
+ * sees {@code facts}, {@code head} (the {@link DocumentHead}) and {@code contents} (the headings to
+ * list).
+ */
+public final class DocumentRenderer {
+  private static final String FRAME = "theme/frame.html";
+
+  private final MarkdownTemplates templates;
+  private final Theme theme;
+  private final FigureRenderer figureRenderer;
+  private final PdfPrinter printer = new PdfPrinter();
+
+  /**
+   * @param source where templates come from
+   * @param wording words and units of the reader
+   * @param figureRenderer draws what templates give to {@code figure}
+   * @throws TemplateProblem if the theme is broken
+   */
+  public DocumentRenderer(TemplateSource source, Wording wording, FigureRenderer figureRenderer)
+      throws TemplateProblem {
+    this.templates = new MarkdownTemplates(source, wording);
+    this.theme = new Theme(source, templates, wording);
+    this.figureRenderer = figureRenderer;
+  }
+
+  /**
+   * Makes one document.
+   *
+   * @throws TemplateProblem if a template can't be filled or what it gives can't be printed
+   */
+  public RenderedDocument render(DocumentRequest request) throws TemplateProblem {
+    Figures figures = new Figures(figureRenderer);
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("view", request.model());
+    values.put("facts", request.facts());
+    values.put("figure", figures);
+    Markdown.Page markdown = Markdown.toHtml(templates.fill(request.template(), values));
+    DocumentHead head = DocumentHead.of(request.template(), markdown.head(), request.facts());
+    Page body = new Page(request.template(), markdown.html());
+    body.place(figures.drawn());
+    List<Heading> headings = body.headings();
+    Document page = body.in(FRAME, frame(request.facts(), head, headings));
+    String html = page.outerHtml();
+    page.head()
+        .appendElement("style")
+        .attr("type", "text/css")
+        .text(theme.stylesheet(head, request.facts()));
+    byte[] pdf =
+        printer.print(request.template(), page, headings, request.facts(), request.attachments());
+    return new RenderedDocument(request.fileName(), pdf, html);
+  }
+
+  private String frame(DocumentFacts facts, DocumentHead head, List<Heading> headings)
+      throws TemplateProblem {
+    List<Heading> listed =
+        headings.stream().filter(heading -> heading.level() <= head.contents()).toList();
+    return templates.fill(FRAME, Map.of("facts", facts, "head", head, "contents", listed));
+  }
+}

@@ -1,0 +1,84 @@
+package wallbook.render;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** Writes a text so that it prints as itself, whatever it holds. */
+final class Escape {
+  private static final int REPLACEMENT = 0xFFFD;
+  private static final Pattern LINE_END = Pattern.compile("\\R");
+
+  private Escape() {}
+
+  /**
+   * A text for a Markdown template, safe in running text, table cells, headings, link texts, raw
+   * HTML and attribute values alike: everything that isn't a letter, digit, comma, inner space or
+   * visible character beyond ASCII becomes a numeric character reference, which Markdown never
+   * takes for a mark of its own and which HTML reads everywhere outside scripts and styles.
+   *
+   * <p>Every kind of line end becomes a line feed, which prints as a space unless the stylesheet
+   * keeps lines. Other control characters (save tab), unpaired surrogates and noncharacters, which
+   * no XML may hold, become U+FFFD.
+   */
+  static String markdown(String original) {
+    String text = LINE_END.matcher(original).replaceAll("\n");
+    StringBuilder out = new StringBuilder(text.length() + 16);
+    int end = text.length();
+    for (int i = 0; i < end; i += Character.charCount(text.codePointAt(i))) {
+      int c = printable(text.codePointAt(i));
+      boolean inner = i > 0 && i + 1 < end;
+      if (isPlain(c) || c == ' ' && inner) {
+        out.appendCodePoint(c);
+      } else {
+        out.append("&#").append(c).append(';');
+      }
+    }
+    return out.toString();
+  }
+
+  /** The inside of a CSS string. */
+  static String css(String text) {
+    StringBuilder out = new StringBuilder();
+    text.codePoints()
+        .map(Escape::printable)
+        .forEach(
+            c -> {
+              if (isPlain(c) || c == ' ') {
+                out.appendCodePoint(c);
+              } else {
+                out.append('\\').append(String.format(Locale.ROOT, "%06X", c));
+              }
+            });
+    return out.toString();
+  }
+
+  /** A name for an anchor: ASCII letters and digits stay, all else is told apart by its code. */
+  static String anchor(String text) {
+    StringBuilder out = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (c < 128 && Character.isLetterOrDigit(c)) {
+                out.appendCodePoint(c);
+              } else {
+                out.append('-').append(Integer.toHexString(c)).append('-');
+              }
+            });
+    return out.toString();
+  }
+
+  private static boolean isPlain(int c) {
+    return c == ','
+        || (c < 128
+            ? Character.isLetterOrDigit(c)
+            : !Character.isWhitespace(c) && !Character.isSpaceChar(c));
+  }
+
+  /** The character itself where XML 1.0 allows it, else the replacement character. */
+  static int printable(int c) {
+    boolean allowed = c == '\t' || c == '\n' || c >= 0x20 && c < 0x7F || c >= 0xA0;
+    boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
+    boolean nonCharacter = (c & 0xFFFE) == 0xFFFE || c >= 0xFDD0 && c <= 0xFDEF;
+    return allowed && !surrogate && !nonCharacter ? c : REPLACEMENT;
+  }
+}

@@ -1,0 +1,161 @@
+package wallbook.render;
+
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Node;
+import org.jsoup.parser.ParseError;
+import org.jsoup.parser.Parser;
+
+/**
+ * The HTML page of one document: checked, with anchors for all headings, its drawings in place and
+ * nothing in it that acts or loads from elsewhere.
+ */
+final class Page {
+  private static final String HEADINGS = "h1, h2, h3, h4, h5, h6";
+  private static final Pattern LINK = Pattern.compile("(?i)(#|https?:|mailto:|tel:).*");
+  private static final String REFUSED =
+      "script, style, link, iframe, object, embed, form, input, button, base, meta, bookmarks, img";
+
+  private final String template;
+  private final Element body;
+
+  /**
+   * @param template whom to blame
+   * @param html a fragment
+   */
+  Page(String template, String html) throws TemplateProblem {
+    this.template = template;
+    this.body = parse(template, html).body();
+    refuseActive();
+    addAnchors();
+    checkLinks();
+    // A sentence that leads to a table or figure stays on its page; CSS alone can't tell.
+    body.select("p + table, p + .compact, p + .figure, p + ul, p + ol, p + .form")
+        .forEach(block -> block.previousElementSibling().addClass("lead"));
+  }
+
+  /** The headings in order. */
+  List<Heading> headings() {
+    List<Heading> headings = new ArrayList<>();
+    for (Element heading : body.select(HEADINGS)) {
+      int level = heading.normalName().charAt(1) - '0';
+      headings.add(new Heading(level, heading.id(), heading.text()));
+    }
+    return headings;
+  }
+
+  /** Puts the pictures where the template asked for them. */
+  void place(List<Figure> figures) throws TemplateProblem {
+    for (Element place : body.select("[" + Figures.PLACE + "]")) {
+      place.replaceWith(element(figures.get(Integer.parseInt(place.attr(Figures.PLACE)))));
+    }
+  }
+
+  /** The whole page: a filled frame with this body in it. */
+  Document in(String frameTemplate, String frame) throws TemplateProblem {
+    Document page = parse(frameTemplate, frame);
+    Element slot = page.selectFirst("[data-slot=body]");
+    if (slot == null) {
+      throw new TemplateProblem(frameTemplate, "there is no element with data-slot=\"body\"");
+    }
+    slot.removeAttr("data-slot");
+    for (Node child : new ArrayList<>(body.childNodes())) {
+      slot.appendChild(child);
+    }
+    for (Element link : page.select("a[href]")) {
+      if (!link.hasAttr("title")) {
+        link.attr("title", link.text());
+      }
+    }
+    page.select("th:not([scope])").attr("scope", "col");
+    page.outputSettings().prettyPrint(false);
+    return page;
+  }
+
+  private static Document parse(String template, String html) throws TemplateProblem {
+    Parser parser = Parser.htmlParser().setTrackErrors(1);
+    Document document = Jsoup.parse(html, "", parser);
+    Optional<ParseError> error =
+        parser.getErrors().stream()
+            .filter(
+                e ->
+                    !e.getErrorMessage().contains("[EOF]")
+                        || !e.getErrorMessage().contains("Initial"))
+            .findFirst();
+    if (error.isPresent()) {
+      String near = excerpt(html, error.get().getPosition());
+      throw new TemplateProblem(
+          template, "its HTML is broken: " + error.get().getErrorMessage() + " near: " + near);
+    }
+    return document;
+  }
+
+  private static String excerpt(String html, int position) {
+    int start = Math.max(0, Math.min(position, html.length()) - 60);
+    return html.substring(start, Math.min(html.length(), position + 20)).replaceAll("\\s+", " ");
+  }
+
+  private void refuseActive() throws TemplateProblem {
+    Element refused = body.selectFirst(REFUSED);
+    if (refused != null) {
+      throw new TemplateProblem(template, "a document can't hold <" + refused.normalName() + ">");
+    }
+    for (Element element : body.getAllElements()) {
+      boolean acts =
+          element.attributes().asList().stream().anyMatch(a -> a.getKey().startsWith("on"));
+      if (acts) {
+        throw new TemplateProblem(
+            template, "<" + element.normalName() + "> has an attribute that acts");
+      }
+    }
+  }
+
+  /** Every heading gets an anchor of its own, numbered in order where the template gives none. */
+  private void addAnchors() throws TemplateProblem {
+    Set<String> taken = new HashSet<>();
+    for (Element named : body.select("[id]")) {
+      if (named.id().isBlank() || !taken.add(named.id())) {
+        throw new TemplateProblem(
+            template, "the anchor '" + named.id() + "' is blank or used twice");
+      }
+    }
+    int number = 0;
+    for (Element heading : body.select(HEADINGS)) {
+      number++;
+      if (!heading.hasAttr("id")) {
+        heading.attr("id", "heading-" + number);
+      }
+    }
+  }
+
+  private void checkLinks() throws TemplateProblem {
+    for (Element link : body.select("[href]")) {
+      String target = link.attr("href");
+      if (!LINK.matcher(target).matches()) {
+        throw new TemplateProblem(template, "a link can't lead to '" + target + "'");
+      }
+      if (target.startsWith("#") && body.getElementById(target.substring(1)) == null) {
+        throw new TemplateProblem(template, "a link leads to '" + target + "', which is not there");
+      }
+    }
+  }
+
+  private Element element(Figure figure) throws TemplateProblem {
+    if (figure instanceof Figure.Photograph photograph) {
+      String data = Base64.getEncoder().encodeToString(photograph.bytes());
+      return new Element("img")
+          .attr("src", "data:" + photograph.mediaType() + ";base64," + data)
+          .attr("alt", photograph.alternative());
+    }
+    Element svg = Svg.read(template, ((Figure.Drawing) figure).svg());
+    return svg.attr("alt", figure.alternative()).attr("role", "img");
+  }
+}

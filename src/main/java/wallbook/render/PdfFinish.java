@@ -1,0 +1,153 @@
+package wallbook.render;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
+import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PageMode;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+
+/** What the layout engine leaves undone on a PDF. */
+final class PdfFinish {
+  private final PDDocument pdf;
+  private final PDDocumentCatalog catalog;
+  private final ZonedDateTime made;
+
+  PdfFinish(PDDocument pdf, DocumentFacts facts) {
+    this.pdf = pdf;
+    this.catalog = pdf.getDocumentCatalog();
+    this.made = facts.issued().atTime(LocalTime.NOON).atZone(ZoneOffset.UTC);
+  }
+
+  /**
+   * Says on each link what it leads to (ISO 14289-1, 7.18.5). The engine puts the link's text on
+   * its structure element only.
+   */
+  void describeLinks() throws IOException {
+    Map<Integer, COSDictionary> structure = structureByParentKey();
+    for (PDPage page : pdf.getPages()) {
+      for (PDAnnotation annotation : page.getAnnotations()) {
+        COSDictionary element = structure.get(annotation.getStructParent());
+        if (annotation instanceof PDAnnotationLink && element != null) {
+          annotation.setContents(element.getString(COSName.ALT));
+        }
+      }
+    }
+  }
+
+  private Map<Integer, COSDictionary> structureByParentKey() {
+    Map<Integer, COSDictionary> byKey = new HashMap<>();
+    COSArray numbers =
+        catalog
+            .getStructureTreeRoot()
+            .getCOSObject()
+            .getCOSDictionary(COSName.PARENT_TREE)
+            .getCOSArray(COSName.NUMS);
+    for (int i = 0; i + 1 < numbers.size(); i += 2) {
+      if (numbers.getObject(i + 1) instanceof COSDictionary element) {
+        byKey.put(numbers.getInt(i), element);
+      }
+    }
+    return byKey;
+  }
+
+  /** Embeds files as associated files (ISO 19005-3, 6.8). */
+  void attach(List<Attachment> attachments) throws IOException {
+    if (attachments.isEmpty()) {
+      return;
+    }
+    Map<String, PDComplexFileSpecification> byName = new TreeMap<>();
+    COSArray associated = new COSArray();
+    for (Attachment attachment : attachments) {
+      PDComplexFileSpecification file = fileSpecification(attachment);
+      if (byName.put(attachment.fileName(), file) != null) {
+        throw new IllegalArgumentException("two attachments named " + attachment.fileName());
+      }
+      associated.add(file);
+    }
+    PDEmbeddedFilesNameTreeNode tree = new PDEmbeddedFilesNameTreeNode();
+    tree.setNames(byName);
+    PDDocumentNameDictionary names = new PDDocumentNameDictionary(catalog);
+    names.setEmbeddedFiles(tree);
+    catalog.setNames(names);
+    catalog.getCOSObject().setItem(COSName.getPDFName("AF"), associated);
+  }
+
+  private PDComplexFileSpecification fileSpecification(Attachment attachment) throws IOException {
+    PDEmbeddedFile embedded =
+        new PDEmbeddedFile(pdf, new ByteArrayInputStream(attachment.bytes()), COSName.FLATE_DECODE);
+    embedded.setSubtype(attachment.mediaType());
+    embedded.setSize(attachment.bytes().length);
+    embedded.setCreationDate(calendar());
+    embedded.setModDate(calendar());
+    PDComplexFileSpecification file = new PDComplexFileSpecification();
+    file.setFile(attachment.fileName());
+    file.setFileUnicode(attachment.fileName());
+    file.setFileDescription(attachment.description());
+    file.setEmbeddedFile(embedded);
+    file.setEmbeddedFileUnicode(embedded);
+    file.getCOSObject()
+        .setItem(
+            COSName.getPDFName("AFRelationship"),
+            COSName.getPDFName(attachment.relationship().pdfName()));
+    return file;
+  }
+
+  /** Sets dates and the file identifier, which else would differ from run to run. */
+  void fixIdentity(String content, List<Attachment> attachments) throws IOException {
+    catalog.setPageMode(
+        catalog.getDocumentOutline() == null ? PageMode.USE_NONE : PageMode.USE_OUTLINES);
+    PDDocumentInformation information = pdf.getDocumentInformation();
+    information.setCreationDate(calendar());
+    information.setModificationDate(calendar());
+    PDMetadata metadata = catalog.getMetadata();
+    String date = made.toOffsetDateTime().toString().replace("Z", ":00Z");
+    String xmp =
+        new String(metadata.toByteArray(), StandardCharsets.UTF_8)
+            .replaceFirst(
+                "<xmp:CreateDate>[^<]*</xmp:CreateDate>",
+                "<xmp:CreateDate>%s</xmp:CreateDate><xmp:ModifyDate>%s</xmp:ModifyDate>"
+                    .formatted(date, date));
+    metadata.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
+    pdf.setDocumentId(identity(content, attachments));
+  }
+
+  private static long identity(String content, List<Attachment> attachments) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      digest.update(content.getBytes(StandardCharsets.UTF_8));
+      attachments.forEach(attachment -> digest.update(attachment.bytes()));
+      return ByteBuffer.wrap(digest.digest()).getLong();
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private Calendar calendar() {
+    return GregorianCalendar.from(made);
+  }
+}

@@ -1,0 +1,109 @@
+package wallbook.render;
+
+import freemarker.template.TemplateHashModelEx;
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModel;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateModelIterator;
+import freemarker.template.TemplateNumberModel;
+import freemarker.template.TemplateScalarModel;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import wallbook.wording.Phrase;
+import wallbook.wording.Wording;
+
+/**
+ * The template function {@code say(key)} or {@code say(key, {"name": value})}: the words of a key
+ * as Markdown. The words are trusted and may hold Markdown of their own; what is put in their
+ * places is escaped. With a number {@code count} among the values, {@code key.one} or {@code
+ * key.other} is said if the words have no plain {@code key}.
+ */
+final class Say implements TemplateMethodModelEx {
+  private static final Pattern PLACE = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9]*)}");
+
+  private final Wording wording;
+
+  Say(Wording wording) {
+    this.wording = wording;
+  }
+
+  @Override
+  @SuppressWarnings("rawtypes") // the engine's interface has a raw list
+  public Object exec(List arguments) throws TemplateModelException {
+    if (arguments.isEmpty()
+        || arguments.size() > 2
+        || !(arguments.get(0) instanceof TemplateScalarModel key)) {
+      throw new TemplateModelException("say takes a key and, if need be, named values");
+    }
+    Map<String, String> values = new HashMap<>();
+    String suffix = "";
+    if (arguments.size() == 2) {
+      if (!(arguments.get(1) instanceof TemplateHashModelEx named)) {
+        throw new TemplateModelException("the second argument of say is {\"name\": value, ...}");
+      }
+      TemplateModelIterator names = named.keys().iterator();
+      while (names.hasNext()) {
+        String name = ((TemplateScalarModel) names.next()).getAsString();
+        TemplateModel value = named.get(name);
+        values.put(name, markup(name, value));
+        if (name.equals("count") && value instanceof TemplateNumberModel number) {
+          suffix = number.getAsNumber().intValue() == 1 ? ".one" : ".other";
+        }
+      }
+    }
+    String plainKey = key.getAsString();
+    return fill(wording.knows(plainKey) ? plainKey : plainKey + suffix, values);
+  }
+
+  /** A phrase of the view model, as Markdown. */
+  Markup phrase(Phrase phrase) throws TemplateModelException {
+    Map<String, String> values = new HashMap<>();
+    for (Map.Entry<String, Object> argument : phrase.arguments().entrySet()) {
+      Object value = argument.getValue();
+      values.put(
+          argument.getKey(),
+          value instanceof Phrase inner
+              ? MarkupFormat.MARKDOWN.getMarkupString(phrase(inner))
+              : Escape.markdown(wording.print(value)));
+    }
+    return fill(phrase.key(), values);
+  }
+
+  /** A quantity, date or number as plain text for the reader. */
+  String text(Object value) {
+    return wording.print(value);
+  }
+
+  private String markup(String name, TemplateModel value) throws TemplateModelException {
+    if (value instanceof Markup markup) {
+      return MarkupFormat.MARKDOWN.getMarkupString(markup);
+    } else if (value instanceof TemplateScalarModel text) {
+      return Escape.markdown(text.getAsString());
+    } else if (value instanceof TemplateNumberModel number) {
+      return Escape.markdown(wording.print(number.getAsNumber()));
+    }
+    throw new TemplateModelException(
+        value == null ? "the value '" + name + "' is missing" : "'" + name + "' can't be printed");
+  }
+
+  private Markup fill(String key, Map<String, String> values) throws TemplateModelException {
+    if (!wording.knows(key)) {
+      throw new TemplateModelException("there are no words for '" + key + "'");
+    }
+    Matcher places = PLACE.matcher(wording.template(key));
+    StringBuilder said = new StringBuilder();
+    while (places.find()) {
+      String value = values.get(places.group(1));
+      if (value == null) {
+        throw new TemplateModelException(
+            "the words '" + key + "' need a value '" + places.group(1) + "'");
+      }
+      places.appendReplacement(said, Matcher.quoteReplacement(value));
+    }
+    places.appendTail(said);
+    return MarkupFormat.MARKDOWN.ready(said.toString());
+  }
+}

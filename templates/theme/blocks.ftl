@@ -1,0 +1,67 @@
+<#--
+  Pieces that all documents share; every template knows them as `block`.
+
+  <@block.warning>...</@block.warning>   what can hurt someone
+  <@block.caution>...</@block.caution>   what can damage something
+  <@block.note>...</@block.note>         what helps to know
+  <@block.figure view.plan>caption</@block.figure>   a drawing or photograph with its caption
+  <@block.compact>...</@block.compact>   a table of many columns, in smaller type
+  <@block.keep>...</@block.keep>         what must not be split between pages
+  <@block.form>...</@block.form>         a list whose items begin with ☐, to be ticked
+  <@block.page/>                         what follows starts a page
+
+  Between the tags stands Markdown; each tag stands on a line of its own.
+-->
+<#macro box kind>
+<div class="box ${kind}">
+<p class="word"><#if kind == "warning">⚠ </#if>${say("theme." + kind)}</p>
+
+<#nested>
+
+</div>
+</#macro>
+<#macro warning>
+<@box "warning"><#nested></@box>
+</#macro>
+<#macro caution>
+<@box "caution"><#nested></@box>
+</#macro>
+<#macro note>
+<@box "note"><#nested></@box>
+</#macro>
+<#macro figure drawing>
+<div class="figure">
+${.data_model.figure(drawing)}
+
+<div class="caption">
+
+<#nested>
+
+</div>
+</div>
+</#macro>
+<#macro compact>
+<div class="compact">
+
+<#nested>
+
+</div>
+</#macro>
+<#macro form>
+<div class="form">
+
+<#nested>
+
+</div>
+</#macro>
+<#macro keep>
+<div class="keep">
+
+<#nested>
+
+</div>
+</#macro>
+<#macro page>
+<div class="page-break"></div>
+
+</#macro>
