@@ -139,6 +139,13 @@ public final class QuantityPrinter {
     return rest == 0 ? whole : whole + NO_BREAK_SPACE + inches + NO_BREAK_SPACE + "in";
   }
 
+  /** Prints the floor area of rooms or a house. */
+  public String floorArea(Area area) {
+    return units == UnitSystem.METRIC
+        ? with(area.inSquareMetres(), 0, "m²")
+        : with(area.inSquareFeet(), 0, "sq" + NO_BREAK_SPACE + "ft");
+  }
+
   /**
    * Prints a small dimension, such as a cable's diameter or a bore: hundredths of an inch or tenths
    * of a millimetre.

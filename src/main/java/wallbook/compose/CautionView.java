@@ -1,0 +1,4 @@
+package wallbook.compose;
+
+/** A caution with its heading. */
+public record CautionView(String heading, String text) {}
