@@ -1,0 +1,110 @@
+package wallbook.assess.fibre;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wallbook.assess.Assessment;
+import wallbook.assess.Verdict;
+import wallbook.quantity.Count;
+import wallbook.quantity.Decibels;
+import wallbook.quantity.Length;
+import wallbook.record.FibreClass;
+import wallbook.reference.Source;
+import wallbook.reference.Standing;
+import wallbook.wording.Phrase;
+
+/**
+ * One link held against one application that its class of fibre carries: fibres, length, loss.
+ *
+ * @param accuracy of the test that the loss was measured in, if it was
+ * @param usualCords patch cords that a channel is usually given
+ */
+record ApplicationCase(
+    FibreLink link,
+    FibreClass fibreClass,
+    OpticalApplication application,
+    OpticalReach reach,
+    List<LossCandidate> losses,
+    Optional<Decibels> accuracy,
+    Length usualCords,
+    ApplicationNotes notes) {
+
+  Assessment judge(Assessment.Builder result) {
+    Optional<LimitCheck> fibres =
+        link.fibres()
+            .map(n -> LimitCheck.fibres(Count.of(n), application.fibres(), application.source()));
+    Optional<LimitCheck> length =
+        link.length().map(l -> LimitCheck.length(l, reach.reach(), source(reach.reachStanding())));
+    LossVerdict loss = LossVerdict.of(losses, reach.loss(), source(reach.lossStanding()));
+    loss.by().ifPresent(by -> result.assuming(Phrase.of("fibre.assume.loss", "by", by)));
+    List<LimitCheck> failed = new ArrayList<>();
+    fibres.filter(check -> !check.holds()).ifPresent(failed::add);
+    length.filter(check -> !check.holds()).ifPresent(failed::add);
+    loss.check().filter(check -> !check.holds()).ifPresent(failed::add);
+    if (!failed.isEmpty()) {
+      return beyond(result, failed, loss);
+    }
+    List<Phrase> missing = new ArrayList<>();
+    if (fibres.isEmpty()) {
+      missing.add(Phrase.of("fibre.missing.count"));
+    }
+    if (length.isEmpty()) {
+      missing.add(Phrase.of("fibre.missing.length"));
+    }
+    return missing.isEmpty()
+        ? within(result, length.orElseThrow(), loss)
+        : result.notStated(missing, application.source());
+  }
+
+  private Assessment beyond(Assessment.Builder result, List<LimitCheck> failed, LossVerdict loss) {
+    LimitCheck first = failed.get(0);
+    List<Phrase> words = new ArrayList<>(failed.stream().map(LimitCheck::words).toList());
+    if (loss.fails()) {
+      notes.joints(link, fibreClass, reach).ifPresent(words::add);
+    }
+    if (loss.editionsDiffer()) {
+      words.add(loss.words());
+    }
+    return result
+        .value(first.value())
+        .limit(first.limit(), first.margin())
+        .limitedBy(Words.all(words))
+        .verdict(Verdict.BEYOND, first.source());
+  }
+
+  private Assessment within(Assessment.Builder result, LimitCheck length, LossVerdict loss) {
+    LimitCheck lossCheck = loss.check().orElseThrow();
+    boolean lossDecides = loss.editionsDiffer() || lossCheck.share() <= length.share();
+    LimitCheck first = lossDecides ? lossCheck : length;
+    loss.others().forEach(result::assuming);
+    notes.of(link, application, fibreClass, reach).forEach(result::assuming);
+    Length cords = loss.cordsWithin((Length) length.margin());
+    boolean cordsFit = cords.ratioTo(usualCords) >= 1 - LimitCheck.ROUNDING;
+    result.assuming(
+        Phrase.of(cordsFit ? "fibre.assume.cords" : "fibre.assume.cords-short", "cords", cords));
+    Decibels lossLeft = (Decibels) lossCheck.margin();
+    Optional<Decibels> doubt = accuracy.filter(within -> lossLeft.compareTo(within) < 0);
+    doubt.ifPresent(
+        within -> result.assuming(Phrase.of("fibre.assume.accuracy", "accuracy", within)));
+    boolean plain =
+        link.terminated()
+            && !loss.editionsDiffer()
+            && !reach.modeConditioning()
+            && cordsFit
+            && doubt.isEmpty();
+    return result
+        .value(first.value())
+        .limit(first.limit(), first.margin())
+        .limitedBy(
+            Words.all(
+                lossDecides
+                    ? List.of(loss.words(), length.words())
+                    : List.of(length.words(), loss.words())))
+        .verdict(
+            plain ? Verdict.WITHIN : Verdict.CONDITIONAL, lossCheck.source().and(length.source()));
+  }
+
+  private Source source(Standing standing) {
+    return new Source(application.source().citation(), standing);
+  }
+}
