@@ -90,6 +90,11 @@ final class Canvas {
     leaders.replaceAll(seg -> new Seg(seg.a().plus(by), seg.b().plus(by)));
   }
 
+  /** The rectangles of all text so far. */
+  List<Box> textBoxes() {
+    return labels.stream().map(Scene.Label::box).toList();
+  }
+
   /** Whether no text, symbol or leader touches a box. */
   boolean isClear(Box box) {
     return labels.stream().noneMatch(label -> label.box().overlaps(box))

@@ -1,7 +1,15 @@
 package wallbook.render.drawing;
 
+import wallbook.compose.drawing.ConduitSection;
 import wallbook.compose.drawing.Drawing;
+import wallbook.compose.drawing.FloorPlan;
+import wallbook.compose.drawing.Legend;
+import wallbook.compose.drawing.OneLine;
+import wallbook.compose.drawing.PanelMap;
 import wallbook.compose.drawing.RoomPlan;
+import wallbook.compose.drawing.SitePlan;
+import wallbook.compose.drawing.SweepPlot;
+import wallbook.compose.drawing.WallElevation;
 
 /**
  * Turns any drawing into one SVG element, ready to stand in a page: sized in millimetres, with its
@@ -16,6 +24,30 @@ public final class DrawingSvg {
   static Scene scene(Drawing drawing) {
     if (drawing instanceof RoomPlan plan) {
       return RoomPlanScene.draw(plan);
+    }
+    if (drawing instanceof WallElevation wall) {
+      return ElevationScene.draw(wall);
+    }
+    if (drawing instanceof FloorPlan floor) {
+      return FloorPlanScene.draw(floor);
+    }
+    if (drawing instanceof SitePlan site) {
+      return SitePlanScene.draw(site);
+    }
+    if (drawing instanceof PanelMap panel) {
+      return PanelMapScene.draw(panel);
+    }
+    if (drawing instanceof ConduitSection section) {
+      return ConduitSectionScene.draw(section);
+    }
+    if (drawing instanceof Legend legend) {
+      return LegendScene.draw(legend);
+    }
+    if (drawing instanceof OneLine house) {
+      return OneLineScene.draw(house);
+    }
+    if (drawing instanceof SweepPlot plot) {
+      return SweepPlotScene.draw(plot);
     }
     throw new IllegalStateException("unknown drawing: " + drawing.getClass());
   }

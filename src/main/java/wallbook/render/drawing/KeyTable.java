@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The table beneath a plan whose marks carry numbers: number and text, in columns read downwards.
+ * The table beneath a drawing whose marks carry numbers: number and text, in columns read
+ * downwards.
  */
 final class KeyTable {
   private static final Item.Type TEXT = Item.Type.LABEL;
@@ -12,18 +13,32 @@ final class KeyTable {
   private static final double NUMBER_WIDTH_MM = 6;
   private static final double GAP_MM = 4;
   private static final double ROW_GAP_MM = 0.8;
+  private static final int ROWS_IN_TWO_COLUMNS = 20;
 
   private final List<TextBlock> rows = new ArrayList<>();
   private final int columns;
   private final double columnMm;
 
-  KeyTable(List<List<String>> labels, double widthMm) {
-    columns = labels.size() > 20 ? 3 : 2;
+  private KeyTable(List<List<String>> labels, double widthMm, boolean shortened) {
+    columns = labels.size() > ROWS_IN_TWO_COLUMNS ? 3 : 2;
     columnMm = (widthMm - (columns - 1) * GAP_MM) / columns;
+    double textMm = columnMm - NUMBER_WIDTH_MM;
     for (List<String> label : labels) {
       String text = String.join(" \u00b7 ", label);
-      rows.add(TextBlock.wrapped(List.of(text), TEXT, columnMm - NUMBER_WIDTH_MM));
+      rows.add(
+          shortened
+              ? new TextBlock(List.of(TextMeasure.fit(text, TEXT, textMm - 1)), TEXT)
+              : TextBlock.wrapped(List.of(text), TEXT, textMm));
     }
+  }
+
+  /**
+   * A table no higher than allowed if it can be: the last resort is one shortened line for each
+   * label.
+   */
+  static KeyTable of(List<List<String>> labels, double widthMm, double maxHeightMm) {
+    KeyTable whole = new KeyTable(labels, widthMm, false);
+    return whole.heightMm() <= maxHeightMm ? whole : new KeyTable(labels, widthMm, true);
   }
 
   double heightMm() {
