@@ -12,13 +12,18 @@ import wallbook.compose.drawing.NamedOutline;
  */
 final class FloorPlanScene {
   private static final double MARGIN_MM = 4;
+  private static final double DOT_MM = 0.9;
 
   private final FloorPlan plan;
   private final List<List<String>> keyed = new ArrayList<>();
+  private final List<TinyRoom> tiny = new ArrayList<>();
 
   private FloorPlanScene(FloorPlan plan) {
     this.plan = plan;
   }
+
+  /** A room without room even for its number, which stands outside on a leader. */
+  private record TinyRoom(Box dot, TextBlock number) {}
 
   static Scene draw(FloorPlan plan) {
     // The table takes height from the plan, and a smaller plan may need more numbers: start from
@@ -50,6 +55,7 @@ final class FloorPlanScene {
 
   private Optional<Canvas> attempt(PlanView view, Box sheet) {
     keyed.clear();
+    tiny.clear();
     Canvas canvas = new Canvas();
     List<Seg> lines = new ArrayList<>();
     for (NamedOutline room : plan.rooms()) {
@@ -67,10 +73,17 @@ final class FloorPlanScene {
     if (placed.isEmpty()) {
       return Optional.empty();
     }
-    List<Box> symbols = placed.get().stream().map(spot -> Symbols.box(spot.centre())).toList();
-    List<Box> names = names(canvas, view, symbols);
+    List<Box> symbols = new ArrayList<>();
+    placed.get().forEach(spot -> symbols.add(Symbols.box(spot.centre())));
+    List<Box> names = names(canvas, view, List.copyOf(symbols));
     List<TextBlock> labels =
-        Labels.texts(plan.marks().stream().map(FloorPlan.FloorMark::label).toList());
+        new ArrayList<>(
+            Labels.texts(plan.marks().stream().map(FloorPlan.FloorMark::label).toList()));
+    tiny.forEach(
+        room -> {
+          symbols.add(room.dot());
+          labels.add(room.number());
+        });
     Optional<List<PlacedLabel>> places =
         LabelPlacer.place(new Surroundings(sheet, names, lines), Labels.wishes(symbols, labels));
     if (places.isEmpty()) {
@@ -79,8 +92,13 @@ final class FloorPlanScene {
     placed.get().forEach(spot -> spot.drawTie(canvas));
     places.get().forEach(place -> place.leader().ifPresent(canvas::leader));
     for (int i = 0; i < symbols.size(); i++) {
-      canvas.symbol(plan.marks().get(i).symbol(), placed.get().get(i).centre());
-      Labels.draw(canvas, labels.get(i), places.get().get(i), placed.get().get(i).centre());
+      Pt centre = symbols.get(i).centre();
+      if (i < plan.marks().size()) {
+        canvas.symbol(plan.marks().get(i).symbol(), centre);
+      } else {
+        canvas.circle(Ink.SOLID, centre, DOT_MM / 2);
+      }
+      Labels.draw(canvas, labels.get(i), places.get().get(i), centre);
     }
     return Optional.of(canvas);
   }
@@ -98,6 +116,10 @@ final class FloorPlanScene {
         TextBlock number =
             new TextBlock(List.of(String.valueOf(keyed.size())), Item.Type.SMALL_BOLD);
         name = RoomNames.place(number, walls, taken, List.of());
+        if (name.isEmpty()) {
+          Pt middle = new Item.Path(walls, true, Ink.THIN).bounds().centre();
+          tiny.add(new TinyRoom(Box.around(middle, DOT_MM, DOT_MM), number));
+        }
       }
       name.ifPresent(
           found -> {

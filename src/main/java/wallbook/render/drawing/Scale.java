@@ -12,13 +12,13 @@ record Scale(int ratio, ScaleUnit unit) {
   /** The international foot. */
   static final double METRES_PER_FOOT = 0.3048;
 
-  private static final int[] METRIC = {20, 25, 50, 100, 200, 250, 500};
+  private static final int[] METRIC = {20, 25, 40, 50, 75, 100, 150, 200, 250, 300, 400, 500, 750};
   // A whole or half, quarter, eighth ... of an inch to the foot, then whole tens of feet to the
   // inch.
-  private static final int[] FEET = {24, 48, 96, 192, 240, 360, 480, 600};
+  private static final int[] FEET = {24, 32, 48, 64, 96, 192, 240, 360, 480, 600};
 
   private static final Map<Integer, String> INCHES_PER_FOOT =
-      Map.of(24, "1/2", 48, "1/4", 96, "1/8", 192, "1/16");
+      Map.of(24, "1/2", 32, "3/8", 48, "1/4", 64, "3/16", 96, "1/8", 192, "1/16");
 
   /** Every scale from the largest drawing to the smallest. */
   static List<Scale> all(ScaleUnit unit) {

@@ -75,7 +75,6 @@ final class SitePlanScene {
       List<String> lost = ties(canvas, view, mark, taken, lines);
       texts.add(Stream.concat(mark.label().stream(), lost.stream()).toList());
     }
-    names(canvas, view, taken, lines);
     List<TextBlock> labels =
         new ArrayList<>(numbered ? Labels.numbers(texts.size()) : Labels.texts(texts));
     plan.corners()
@@ -98,6 +97,11 @@ final class SitePlanScene {
       }
       Labels.draw(canvas, labels.get(i), places.get().get(i), symbols.get(i).centre());
     }
+    for (PlacedLabel place : places.get()) {
+      taken.add(place.box());
+      place.leader().ifPresent(lines::add);
+    }
+    names(canvas, view, taken, lines);
     return Optional.of(canvas);
   }
 
