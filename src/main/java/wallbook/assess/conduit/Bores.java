@@ -32,7 +32,10 @@ public final class Bores {
   /** The bore of a conduit; empty if neither the record nor a table has it. */
   Optional<Bore> of(Conduit conduit) {
     Optional<Bore> declared =
-        conduit.bore().map(length -> new Bore(Diameter.of(length), true, DECLARED));
+        conduit
+            .bore()
+            .filter(length -> length.inMetres() > 0)
+            .map(length -> new Bore(Diameter.of(length), true, DECLARED));
     return declared.or(
         () ->
             row(conduit.type(), conduit.tradeSize())
@@ -54,9 +57,21 @@ public final class Bores {
     return row(family, size).map(row -> (int) row.number("metric_designator"));
   }
 
+  /** Trade size as the table writes it, whatever way it is written. */
+  Optional<String> size(ConduitType family, String size) {
+    return row(family, size).map(row -> row.text("size"));
+  }
+
   /** Trade size in inches, where the table has it: {@code 1-1/4} is 1.25 in. */
   Optional<Length> tradeSize(ConduitType family, String size) {
     return row(family, size).map(row -> Length.inches(inches(row.text("size"))));
+  }
+
+  /**
+   * Whether the family's size is its outside diameter, and the bore whatever the maker declares.
+   */
+  static boolean isMadeToIec(ConduitType family) {
+    return family == ConduitType.IEC_PLIABLE || family == ConduitType.IEC_RIGID;
   }
 
   /** What is typical for a conduit to IEC 61386; for a reader, never to compute with. */

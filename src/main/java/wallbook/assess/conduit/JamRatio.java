@@ -55,6 +55,13 @@ public final class JamRatio {
     return band;
   }
 
+  /**
+   * Whether a likelihood is worth a warning: the code's range, and moderate or more by the bands.
+   */
+  static boolean isConcern(String likelihood) {
+    return List.of("may-jam", "moderate", "significant").contains(likelihood);
+  }
+
   public Source source() {
     return bands.get(0).source();
   }

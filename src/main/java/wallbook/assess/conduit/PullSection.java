@@ -7,6 +7,7 @@ import wallbook.quantity.Angle;
 import wallbook.quantity.Diameter;
 import wallbook.quantity.Length;
 import wallbook.record.PathPiece;
+import wallbook.wording.Phrase;
 
 /**
  * Conduit from one pull point to the next: between the ends and the pull boxes of a recorded path.
@@ -48,6 +49,25 @@ record PullSection(int number, List<PathPiece> pieces) {
         .reduce(Angle.radians(0), Angle::plus);
   }
 
+  boolean isStraight() {
+    return pieces.stream().allMatch(piece -> piece.bend().isEmpty());
+  }
+
+  /** The largest single bend. */
+  Angle largestBend() {
+    return pieces.stream()
+        .flatMap(piece -> piece.bend().stream())
+        .max(Angle::compareTo)
+        .orElse(Angle.radians(0));
+  }
+
+  /** Which section this is, of so many. */
+  Phrase words(int sections) {
+    return sections == 1
+        ? Phrase.of("conduit.section.whole")
+        : Phrase.of("conduit.section.numbered", "number", number, "of", sections);
+  }
+
   /** The straights, and the bends of known radius along their centre line. */
   Length length() {
     return pieces.stream().map(PullSection::lengthOf).reduce(Length.metres(0), Length::plus);
@@ -84,7 +104,10 @@ record PullSection(int number, List<PathPiece> pieces) {
     }
     return new PullPiece.Bend(
         piece.bend().orElseThrow(),
-        piece.radius().flatMap(radius -> bore.map(b -> insideRadius(radius, b))));
+        piece
+            .radius()
+            .flatMap(radius -> bore.map(b -> insideRadius(radius, b)))
+            .filter(radius -> radius.inMetres() > 0));
   }
 
   /** Inside radius of a bend: its centre-line radius less half the bore. */

@@ -53,8 +53,12 @@ public final class WeightCorrection {
       return mixed;
     }
     double x = crowding(cable, bore);
+    boolean formulasHold = x > 0 && x < 1;
+    if (!formulasHold) {
+      return mixed;
+    }
     return switch (cables.size()) {
-      case 2 -> x < 1 ? triangular(cable, bore) : mixed;
+      case 2 -> triangular(cable, bore);
       case 3 -> cradled(cable, bore);
       case 4 -> x >= figure("diamond-least-ratio").number("value") ? diamond(cable, bore) : mixed;
       default -> mixed;

@@ -1,0 +1,45 @@
+package wallbook.assess.conduit;
+
+import java.util.Collection;
+import java.util.List;
+import wallbook.record.Cable;
+import wallbook.record.Job;
+import wallbook.reference.Source;
+import wallbook.reference.Table;
+import wallbook.reference.Tables;
+import wallbook.wording.Phrase;
+
+/** Says where a cable's dimensions are those of its generic type and not of the cable itself. */
+final class CableDefaults {
+  private static final String CITATION = "usual dimensions of generic cables";
+
+  private final Table catalogue;
+
+  CableDefaults(Tables tables) {
+    this.catalogue = tables.table("cable-catalogue");
+  }
+
+  /** One phrase for each cable type whose dimensions are generic. */
+  List<Phrase> assumptions(Job job, Collection<Cable> cables) {
+    return generic(job, cables).stream()
+        .map(cable -> Phrase.of("conduit.assume.generic", "cable", cable.name()))
+        .toList();
+  }
+
+  /** A source joined by that of the generic dimensions, where any are used. */
+  Source source(Source rule, Job job, Collection<Cable> cables) {
+    Source joined = rule;
+    for (Cable cable : generic(job, cables)) {
+      joined = joined.and(new Source(CITATION, catalogue.row(cable.id()).source().standing()));
+    }
+    return joined;
+  }
+
+  private List<Cable> generic(Job job, Collection<Cable> cables) {
+    return cables.stream()
+        .distinct()
+        .filter(cable -> catalogue.find(cable.id()).isPresent())
+        .filter(cable -> !job.record().cables().contains(cable))
+        .toList();
+  }
+}
