@@ -3,7 +3,10 @@ package wallbook.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import wallbook.quantity.Area;
+import wallbook.quantity.Length;
 import wallbook.record.Point;
 
 /**
@@ -63,6 +66,47 @@ public final class RoomOutline {
       }
     }
     return inside;
+  }
+
+  /** Whether a point lies inside, on a wall, or outside by no more than the tolerance. */
+  public boolean contains(Point point, Length tolerance) {
+    double x = point.x().inMetres();
+    double y = point.y().inMetres();
+    return contains(point)
+        || sides().stream().anyMatch(side -> side.distanceM(x, y) <= tolerance.inMetres());
+  }
+
+  /** Whether two walls that are not neighbours meet, or two neighbours lie on each other. */
+  public boolean crossesItself() {
+    List<Side> sides = sides();
+    int n = sides.size();
+    for (int i = 0; i < n; i++) {
+      if (sides.get(i).foldsBackInto(sides.get((i + 1) % n))) {
+        return true;
+      }
+      for (int j = i + 2; j < n; j++) {
+        boolean neighbours = i == 0 && j == n - 1;
+        if (!neighbours && sides.get(i).meets(sides.get(j))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** First corner, counted from 0, that is the same point as the one after it. */
+  public OptionalInt repeatedCorner() {
+    List<Side> sides = sides();
+    return IntStream.range(0, sides.size()).filter(i -> sides.get(i).lengthM() == 0).findFirst();
+  }
+
+  /** Area that lies in both outlines; neither may cross itself. */
+  public Area areaSharedWith(RoomOutline other) {
+    return SharedArea.of(sides(), other.sides());
+  }
+
+  private List<Side> sides() {
+    return walls().stream().map(wall -> Side.between(wall.start(), wall.end())).toList();
   }
 
   /**

@@ -15,6 +15,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 import org.yaml.snakeyaml.nodes.Tag;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
+import wallbook.finding.Nearest;
 import wallbook.finding.Severity;
 import wallbook.finding.SourcePosition;
 import wallbook.quantity.Length;

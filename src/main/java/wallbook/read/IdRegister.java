@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
+import wallbook.finding.Nearest;
 import wallbook.finding.Severity;
 import wallbook.finding.SourcePosition;
 import wallbook.record.Kind;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
+import wallbook.finding.Nearest;
 import wallbook.finding.Severity;
 import wallbook.finding.SourcePosition;
 import wallbook.quantity.Quantity;

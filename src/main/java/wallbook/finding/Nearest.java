@@ -1,4 +1,4 @@
-package wallbook.read;
+package wallbook.finding;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the accepted value that was most likely meant. */
-final class Nearest {
+public final class Nearest {
   private Nearest() {}
 
   /**
    * The candidate with the fewest edits (insert, delete, replace, swap of neighbours) from the
    * text, if it is close enough to be a slip: at most a third of its letters, at least two.
    */
-  static Optional<String> to(String text, Collection<String> candidates) {
+  public static Optional<String> to(String text, Collection<String> candidates) {
     int allowed = Math.max(2, text.length() / 3);
     return candidates.stream()
         .filter(c -> Math.abs(c.length() - text.length()) <= allowed)

@@ -1,0 +1,54 @@
+package wallbook.check;
+
+import java.util.List;
+import wallbook.finding.Finding;
+import wallbook.finding.Findings;
+import wallbook.record.Job;
+import wallbook.reference.Tables;
+
+/**
+ * All checks of a job. Errors and warnings stand in the way of a handover, in this order; remarks
+ * don't.
+ *
+ * <pre>{@code List<Finding> findings = new Checks(new Tables()).check(job);}</pre>
+ */
+public final class Checks {
+  private final List<Check> checks;
+
+  /**
+   * @param tables where limits lie
+   */
+  public Checks(Tables tables) {
+    CheckFigures figures = new CheckFigures(tables);
+    this.checks =
+        List.of(
+            new LabelChecks(figures),
+            new PortChecks(),
+            new FitChecks(tables),
+            new OutlineChecks(figures),
+            new PlaceChecks(figures),
+            new RunChecks(),
+            new RunGapChecks(),
+            new TestChecks(figures),
+            new DateChecks(figures));
+  }
+
+  /** Everything found in a job that was read whole, in report order. */
+  public List<Finding> check(Job job) {
+    return run(job, checks);
+  }
+
+  /**
+   * What is found in the sound part of a record with mistakes, in report order. Gaps are not
+   * reported: what seems to be missing may stand in the part that could not be read.
+   */
+  public List<Finding> checkSoundPart(Job job) {
+    return run(job, checks.stream().filter(c -> !c.needsWholeRecord()).toList());
+  }
+
+  private static List<Finding> run(Job job, List<Check> chosen) {
+    Findings findings = new Findings();
+    chosen.forEach(check -> check.look(job, findings));
+    return findings.inReportOrder();
+  }
+}
