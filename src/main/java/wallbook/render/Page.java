@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Node;
@@ -33,7 +31,7 @@ final class Page {
    */
   Page(String template, String html) throws TemplateProblem {
     this.template = template;
-    this.body = parse(template, html).body();
+    this.body = parseBody(template, html);
     refuseActive();
     addAnchors();
     checkLinks();
@@ -61,7 +59,7 @@ final class Page {
 
   /** The whole page: a filled frame with this body in it. */
   Document in(String frameTemplate, String frame) throws TemplateProblem {
-    Document page = parse(frameTemplate, frame);
+    Document page = parseWhole(frameTemplate, frame);
     Element slot = page.selectFirst("[data-slot=body]");
     if (slot == null) {
       throw new TemplateProblem(frameTemplate, "there is no element with data-slot=\"body\"");
@@ -80,22 +78,30 @@ final class Page {
     return page;
   }
 
-  private static Document parse(String template, String html) throws TemplateProblem {
+  private static Element parseBody(String template, String html) throws TemplateProblem {
+    Element body = Document.createShell("").body();
     Parser parser = Parser.htmlParser().setTrackErrors(1);
-    Document document = Jsoup.parse(html, "", parser);
-    Optional<ParseError> error =
-        parser.getErrors().stream()
-            .filter(
-                e ->
-                    !e.getErrorMessage().contains("[EOF]")
-                        || !e.getErrorMessage().contains("Initial"))
-            .findFirst();
-    if (error.isPresent()) {
-      String near = excerpt(html, error.get().getPosition());
-      throw new TemplateProblem(
-          template, "its HTML is broken: " + error.get().getErrorMessage() + " near: " + near);
-    }
+    body.appendChildren(parser.parseFragmentInput(html, body, ""));
+    checkParsed(template, html, parser);
+    return body;
+  }
+
+  private static Document parseWhole(String template, String html) throws TemplateProblem {
+    Parser parser = Parser.htmlParser().setTrackErrors(1);
+    Document document = parser.parseInput(html, "");
+    checkParsed(template, html, parser);
     return document;
+  }
+
+  private static void checkParsed(String template, String html, Parser parser)
+      throws TemplateProblem {
+    if (!parser.getErrors().isEmpty()) {
+      ParseError error = parser.getErrors().get(0);
+      throw new TemplateProblem(
+          template,
+          "its HTML is broken: %s near: %s"
+              .formatted(error.getErrorMessage(), excerpt(html, error.getPosition())));
+    }
   }
 
   private static String excerpt(String html, int position) {

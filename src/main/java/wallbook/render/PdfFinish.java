@@ -33,6 +33,8 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 
 /** What the layout engine leaves undone on a PDF. */
 final class PdfFinish {
+  private static final COSName TFOOT = COSName.getPDFName("TFoot");
+
   private final PDDocument pdf;
   private final PDDocumentCatalog catalog;
   private final ZonedDateTime made;
@@ -54,6 +56,29 @@ final class PdfFinish {
         COSDictionary element = structure.get(annotation.getStructParent());
         if (annotation instanceof PDAnnotationLink && element != null) {
           annotation.setContents(element.getString(COSName.ALT));
+        }
+      }
+    }
+  }
+
+  /** Takes out the foot that the engine tags in every table, though it has none. */
+  void dropEmptyFeet() {
+    dropEmptyFeet(catalog.getStructureTreeRoot().getCOSObject());
+  }
+
+  private static void dropEmptyFeet(COSDictionary element) {
+    if (!(element.getDictionaryObject(COSName.K) instanceof COSArray kids)) {
+      if (element.getDictionaryObject(COSName.K) instanceof COSDictionary only) {
+        dropEmptyFeet(only);
+      }
+      return;
+    }
+    for (int i = kids.size() - 1; i >= 0; i--) {
+      if (kids.getObject(i) instanceof COSDictionary kid) {
+        if (TFOOT.equals(kid.getDictionaryObject(COSName.S)) && !kid.containsKey(COSName.K)) {
+          kids.remove(i);
+        } else {
+          dropEmptyFeet(kid);
         }
       }
     }

@@ -64,6 +64,7 @@ final class PdfPrinter {
       }
       log.throwFirst(template);
       PdfFinish finish = new PdfFinish(pdf, facts);
+      finish.dropEmptyFeet();
       finish.describeLinks();
       finish.attach(attachments);
       finish.fixIdentity(page.outerHtml(), attachments);

@@ -13,7 +13,7 @@ final class SourceLoader implements TemplateLoader {
   /** What would let a record's text act as a template or go out unescaped. */
   private static final Pattern REFUSED =
       Pattern.compile(
-          "\\?\\s*(eval|eval_json|interpret|no_esc|new|api)\\b(?=\\s*[(?!})>\\]])"
+          "\\?\\s*(eval|eval_json|interpret|no_esc)\\b"
               + "|<#(noautoesc|noescape|outputformat|setting)\\b"
               + "|<#ftl\\b[^>]*\\b(output_format|auto_esc)\\b");
 

@@ -1,14 +1,22 @@
 package wallbook.render;
 
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Node;
 import org.jsoup.parser.Parser;
 
 /** Reads the SVG text of a drawing and keeps out what acts or loads from elsewhere. */
 final class Svg {
   private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+  private static final Pattern VIEW_BOX = Pattern.compile("-?\\d+(\\.\\d+)?( -?\\d+(\\.\\d+)?){3}");
+  private static final Pattern MILLIMETRES = Pattern.compile("\\d+(\\.\\d+)?mm");
   private static final String REFUSED =
       "script, style, foreignObject, a, animate, set, animateMotion, animateTransform, iframe";
 
@@ -16,7 +24,7 @@ final class Svg {
 
   /**
    * @param template where the drawing was asked for
-   * @return the {@code svg} element, sized by its view box only
+   * @return the {@code svg} element
    */
   static Element read(String template, String text) throws TemplateProblem {
     Document document = Jsoup.parse(text, "", Parser.xmlParser());
@@ -24,8 +32,8 @@ final class Svg {
     if (svg == null || !svg.tagName().equals("svg") || !svg.attr("xmlns").equals(NAMESPACE)) {
       throw new TemplateProblem(template, "a drawing is no SVG of the namespace " + NAMESPACE);
     }
-    if (!svg.attr("viewBox").matches("-?\\d+ -?\\d+ \\d+ \\d+")) {
-      throw new TemplateProblem(template, "a drawing has no viewBox of four whole numbers");
+    if (!VIEW_BOX.matcher(svg.attr("viewBox")).matches()) {
+      throw new TemplateProblem(template, "a drawing has no viewBox of four numbers");
     }
     Element refused = svg.selectFirst(REFUSED);
     if (refused != null) {
@@ -43,8 +51,47 @@ final class Svg {
         }
       }
     }
-    svg.removeAttr("width").removeAttr("height");
+    size(template, svg);
+    wholeViewBox(svg);
     svg.remove();
     return svg;
+  }
+
+  /** Makes the size a style, which print engine and browsers follow to the fraction. */
+  private static void size(String template, Element svg) throws TemplateProblem {
+    String width = svg.attr("width");
+    String height = svg.attr("height");
+    svg.removeAttr("width").removeAttr("height");
+    if (width.isEmpty() && height.isEmpty()) {
+      return;
+    }
+    if (!MILLIMETRES.matcher(width).matches() || !MILLIMETRES.matcher(height).matches()) {
+      throw new TemplateProblem(template, "a drawing has a size that is not in mm");
+    }
+    svg.attr("style", "width: " + width + "; height: " + height);
+  }
+
+  /**
+   * Makes a view box of fractions one of whole numbers, by scaling all that is in it. openhtmltopdf
+   * 1.1.31 reads whole numbers only.
+   */
+  private static void wholeViewBox(Element svg) {
+    List<BigDecimal> box =
+        Stream.of(svg.attr("viewBox").split(" "))
+            .map(number -> new BigDecimal(number).stripTrailingZeros())
+            .toList();
+    int decimals = box.stream().mapToInt(BigDecimal::scale).max().orElse(0);
+    if (decimals <= 0) {
+      return;
+    }
+    String whole =
+        box.stream()
+            .map(number -> number.movePointRight(decimals).toBigIntegerExact().toString())
+            .collect(Collectors.joining(" "));
+    List<Node> drawn = List.copyOf(svg.childNodes());
+    svg.attr("viewBox", whole)
+        .appendElement("g", NAMESPACE)
+        .attr("transform", "scale(1" + "0".repeat(decimals) + ")")
+        .appendChildren(drawn);
   }
 }

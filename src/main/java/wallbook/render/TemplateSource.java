@@ -81,11 +81,12 @@ public final class TemplateSource {
     SortedSet<String> paths = new TreeSet<>();
     try {
       listCarried(inFolder + "/", paths);
-      if (folder.isPresent() && Files.isDirectory(folder.get().resolve(inFolder))) {
-        try (Stream<Path> files = Files.list(folder.get().resolve(inFolder))) {
+      Optional<Path> users = inUsersFolder(inFolder);
+      if (users.isPresent() && Files.isDirectory(users.get())) {
+        try (Stream<Path> files = Files.list(users.get())) {
           files
               .filter(Files::isRegularFile)
-              .forEach(f -> paths.add(inFolder + "/" + f.getFileName()));
+              .forEach(file -> paths.add(inFolder + "/" + file.getFileName()));
         }
       }
     } catch (IOException | URISyntaxException e) {
@@ -98,14 +99,9 @@ public final class TemplateSource {
   private Optional<byte[]> bytes(String path) throws TemplateProblem {
     checkPath(path);
     try {
-      if (folder.isPresent() && Files.exists(folder.get().resolve(path))) {
-        Path file = folder.get().resolve(path).toRealPath();
-        if (!file.startsWith(folder.get())) {
-          throw new TemplateProblem(path, "the file lies outside the templates folder");
-        }
-        if (Files.isRegularFile(file)) {
-          return Optional.of(Files.readAllBytes(file));
-        }
+      Optional<Path> users = inUsersFolder(path);
+      if (users.isPresent() && Files.isRegularFile(users.get())) {
+        return Optional.of(Files.readAllBytes(users.get()));
       }
       try (InputStream carried = TemplateSource.class.getResourceAsStream(CARRIED + path)) {
         return carried == null ? Optional.empty() : Optional.of(carried.readAllBytes());
@@ -113,6 +109,18 @@ public final class TemplateSource {
     } catch (IOException e) {
       throw new TemplateProblem(path, 0, 0, "the file can't be read: " + e.getMessage(), e);
     }
+  }
+
+  /** What the user's folder has at the path, all links followed. */
+  private Optional<Path> inUsersFolder(String path) throws IOException, TemplateProblem {
+    if (folder.isEmpty() || !Files.exists(folder.get().resolve(path))) {
+      return Optional.empty();
+    }
+    Path real = folder.get().resolve(path).toRealPath();
+    if (!real.startsWith(folder.get())) {
+      throw new TemplateProblem(path, "the file lies outside the templates folder");
+    }
+    return Optional.of(real);
   }
 
   private static void checkPath(String path) throws TemplateProblem {

@@ -12,9 +12,9 @@
  * What the PDF draws rightly:
  *
  * <ul>
- *   <li>one {@code svg} root in the SVG namespace with a {@code viewBox} of four whole numbers
- *       separated by spaces (other sizes fall back to 400 by 400), and no {@code width} or {@code
- *       height}: the stylesheet gives the printed width;
+ *   <li>one {@code svg} root in the SVG namespace with a {@code viewBox}; with {@code width} and
+ *       {@code height} in mm it is printed at that size, true to scale, and must fit between the
+ *       margins; without them it is as wide as the text, and its {@code viewBox} has whole numbers;
  *   <li>text in {@code font-family="Noto Sans"}, weight 400 or 700 (or {@code normal}, {@code
  *       bold}), style {@code normal} or {@code italic}; every other family is drawn in Noto Sans
  *       too. Text is drawn as outlines, so it needs no font in the PDF and can't be searched: what
