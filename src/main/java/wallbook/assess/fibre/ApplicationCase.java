@@ -52,7 +52,7 @@ record ApplicationCase(
       missing.add(Phrase.of("fibre.missing.length"));
     }
     return missing.isEmpty()
-        ? within(result, length.orElseThrow(), loss)
+        ? within(result, fibres.orElseThrow(), length.orElseThrow(), loss)
         : result.notStated(missing, application.source());
   }
 
@@ -72,7 +72,8 @@ record ApplicationCase(
         .verdict(Verdict.BEYOND, first.source());
   }
 
-  private Assessment within(Assessment.Builder result, LimitCheck length, LossVerdict loss) {
+  private Assessment within(
+      Assessment.Builder result, LimitCheck fibres, LimitCheck length, LossVerdict loss) {
     LimitCheck lossCheck = loss.check().orElseThrow();
     boolean lossDecides = loss.editionsDiffer() || lossCheck.share() <= length.share();
     LimitCheck first = lossDecides ? lossCheck : length;
@@ -98,8 +99,8 @@ record ApplicationCase(
         .limitedBy(
             Words.all(
                 lossDecides
-                    ? List.of(loss.words(), length.words())
-                    : List.of(length.words(), loss.words())))
+                    ? List.of(loss.words(), length.words(), fibres.words())
+                    : List.of(length.words(), loss.words(), fibres.words())))
         .verdict(
             plain ? Verdict.WITHIN : Verdict.CONDITIONAL, lossCheck.source().and(length.source()));
   }

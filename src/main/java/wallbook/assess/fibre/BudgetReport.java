@@ -49,7 +49,8 @@ final class BudgetReport {
         reports.add(
             loss(link, "fibre.budget" + at + "." + edition.key(), asked, edition, wavelength));
       }
-      Phrase expected = Phrase.of("fibre.asked.expected", "wavelength", wavelength);
+      Phrase expected =
+          Phrase.of("fibre.asked.expected", "wavelength", wavelength, "edition", design.name());
       reports.add(loss(link, "fibre.expected" + at, expected, design, wavelength));
     }
     return reports;

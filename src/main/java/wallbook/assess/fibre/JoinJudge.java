@@ -67,6 +67,7 @@ final class JoinJudge {
     Decibels loss = area.plus(aperture);
     Decibels most = edition.connector(own);
     if (from.isSingleMode() != into.isSingleMode()) {
+      result.assuming(Phrase.of("fibre.assume.other-way"));
       result.assuming(Phrase.of("fibre.assume.media-conversion"));
     }
     return result

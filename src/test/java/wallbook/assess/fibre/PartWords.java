@@ -1,0 +1,51 @@
+package wallbook.assess.fibre;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import wallbook.wording.Phrase;
+import wallbook.wording.UnitSystem;
+import wallbook.wording.Wording;
+import wallbook.wording.WordsFile;
+
+/** The words of one part of the program in one language, for tests. */
+public final class PartWords {
+  private static final Pattern ARGUMENT = Pattern.compile("\\{[a-zA-Z0-9]+}");
+
+  private PartWords() {}
+
+  /** Texts by key of, say, {@code fibre.en}. */
+  public static Map<String, String> of(String part) {
+    String file = "/templates/words/parts/" + part + ".properties";
+    try (InputStream in = PartWords.class.getResourceAsStream(file)) {
+      return WordsFile.read(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(file, e);
+    }
+  }
+
+  /** The names in braces of a text. */
+  public static Set<String> arguments(String text) {
+    return ARGUMENT
+        .matcher(text)
+        .results()
+        .map(MatchResult::group)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** Says every phrase; one without words or with an argument missing throws. */
+  public static List<String> say(String part, Locale locale, UnitSystem units, List<Phrase> all) {
+    Wording wording = new Wording(locale, of(part), units);
+    return all.stream().map(wording::say).toList();
+  }
+}
