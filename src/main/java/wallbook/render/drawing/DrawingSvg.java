@@ -1,5 +1,6 @@
 package wallbook.render.drawing;
 
+import java.util.Optional;
 import wallbook.compose.drawing.ConduitSection;
 import wallbook.compose.drawing.Drawing;
 import wallbook.compose.drawing.FloorPlan;
@@ -10,12 +11,21 @@ import wallbook.compose.drawing.RoomPlan;
 import wallbook.compose.drawing.SitePlan;
 import wallbook.compose.drawing.SweepPlot;
 import wallbook.compose.drawing.WallElevation;
+import wallbook.render.Figure;
+import wallbook.render.FigureRenderer;
 
 /**
  * Turns any drawing into one SVG element, ready to stand in a page: sized in millimetres, with its
  * alternative text, drawn with presentation attributes only. The same drawing gives the same text.
  */
-public final class DrawingSvg {
+public final class DrawingSvg implements FigureRenderer {
+  @Override
+  public Optional<Figure> figure(Object drawing) {
+    return drawing instanceof Drawing known
+        ? Optional.of(new Figure.Drawing(svg(known), known.frame().altText()))
+        : Optional.empty();
+  }
+
   /** The {@code svg} element of a drawing, without an XML declaration. */
   public String svg(Drawing drawing) {
     return SvgWriter.write(scene(drawing), drawing.frame());

@@ -31,9 +31,13 @@ final class SvgWriter {
     // 'aria-label'.
     attribute("alt", alt);
     attribute("aria-label", alt);
-    attribute("width", number(scene.widthMm()) + "mm");
-    attribute("height", number(scene.heightMm()) + "mm");
-    attribute("viewBox", "0 0 " + units(scene.widthMm()) + " " + units(scene.heightMm()));
+    // Whole numbers, because the print engine reads no others; rounded up, so that nothing is cut
+    // off.
+    long width = (long) Math.ceil(scene.widthMm() * UNITS_PER_MM - 1e-6);
+    long height = (long) Math.ceil(scene.heightMm() * UNITS_PER_MM - 1e-6);
+    attribute("width", number(width / UNITS_PER_MM) + "mm");
+    attribute("height", number(height / UNITS_PER_MM) + "mm");
+    attribute("viewBox", "0 0 " + width + " " + height);
     attribute("font-family", FONT);
     attribute("fill", "none");
     attribute("stroke-linejoin", "round");

@@ -19,6 +19,7 @@ import wallbook.compose.drawing.Outline;
 import wallbook.compose.drawing.RoomPlan;
 import wallbook.compose.drawing.ScaleUnit;
 import wallbook.compose.drawing.SymbolKind;
+import wallbook.render.Figure;
 
 class DrawingSvgTest {
   private final DrawingSvg renderer = new DrawingSvg();
@@ -71,6 +72,28 @@ class DrawingSvgTest {
     } finally {
       Locale.setDefault(before);
     }
+  }
+
+  @Test
+  void theViewBoxHoldsWholeTenthsOfAMillimetre() throws Exception {
+    for (Drawing drawing : SampleDrawings.all()) {
+      Element root = parsed(renderer.svg(drawing)).getDocumentElement();
+      String[] box = root.getAttribute("viewBox").split(" ");
+      double widthMm = Double.parseDouble(root.getAttribute("width").replace("mm", ""));
+      double heightMm = Double.parseDouble(root.getAttribute("height").replace("mm", ""));
+      assertEquals(drawing.frame().widthMm(), widthMm);
+      assertEquals(Long.parseLong(box[2]), Math.round(10 * widthMm));
+      assertEquals(Long.parseLong(box[3]), Math.round(10 * heightMm));
+    }
+  }
+
+  @Test
+  void documentsGetTheDrawingsAndNothingElse() {
+    Drawing plan = SampleDrawings.familyRoom();
+    assertEquals(
+        Optional.of(new Figure.Drawing(renderer.svg(plan), plan.frame().altText())),
+        renderer.figure(plan));
+    assertEquals(Optional.empty(), renderer.figure("no drawing"));
   }
 
   @Test
