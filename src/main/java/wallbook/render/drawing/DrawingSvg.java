@@ -26,7 +26,12 @@ public final class DrawingSvg implements FigureRenderer {
         : Optional.empty();
   }
 
-  /** The {@code svg} element of a drawing, without an XML declaration. */
+  /**
+   * The {@code svg} element of a drawing, without an XML declaration.
+   *
+   * @throws IllegalStateException if the sheet is too small for what it must hold; a full page has
+   *     room for about a hundred marks in a room plan and eighty on a wall
+   */
   public String svg(Drawing drawing) {
     return SvgWriter.write(scene(drawing), drawing.frame());
   }

@@ -15,7 +15,6 @@ import wallbook.compose.drawing.WallElevation;
 final class ElevationScene {
   private static final double LEFT_MM = 14;
   private static final double RIGHT_MM = 28;
-  private static final double TOP_MM = 2;
   private static final double UNDER_FLOOR_MM = 36;
   private static final double TABLE_SHARE = 0.45;
   private static final int SCALES_TRIED = 3;
@@ -46,13 +45,18 @@ final class ElevationScene {
     TEXT_CLEAR_OF_LINES,
     TEXT,
     NUMBERS,
-    TAGS
+    TAGS;
+
+    /** Paper above the wall; stacked symbols may need more. */
+    double topMm() {
+      return this == TAGS ? 45 : 2;
+    }
   }
 
   private List<Scale> scales(Way way) {
     double table = way == Way.NUMBERS || way == Way.TAGS ? table().heightMm() : 0;
     double free =
-        wall.frame().maxHeightMm() - TOP_MM - UNDER_FLOOR_MM - ScaleAndNorth.HEIGHT_MM - table;
+        wall.frame().maxHeightMm() - way.topMm() - UNDER_FLOOR_MM - ScaleAndNorth.HEIGHT_MM - table;
     return Scale.all(wall.unit()).stream()
         .filter(scale -> scale.mm(wall.widthM()) <= width - LEFT_MM - RIGHT_MM)
         .filter(scale -> scale.mm(wall.heightM()) <= free)
@@ -71,14 +75,15 @@ final class ElevationScene {
     return KeyTable.of(rows, width, TABLE_SHARE * wall.frame().maxHeightMm());
   }
 
-  private ElevationView view(Scale scale) {
+  private ElevationView view(Scale scale, Way way) {
     double drawn = scale.mm(wall.widthM());
     double left = LEFT_MM + (width - LEFT_MM - RIGHT_MM - drawn) / 2;
-    return new ElevationView(scale, new Pt(left, TOP_MM + scale.mm(wall.heightM())), left + drawn);
+    return new ElevationView(
+        scale, new Pt(left, way.topMm() + scale.mm(wall.heightM())), left + drawn);
   }
 
   private Optional<Scene> attempt(Scale scale, Way way) {
-    ElevationView view = view(scale);
+    ElevationView view = view(scale, way);
     Canvas canvas = new Canvas();
     List<Seg> lines = new ArrayList<>(face(canvas, view));
     ElevationOrdinates ordinates = new ElevationOrdinates(canvas, view);
@@ -103,8 +108,10 @@ final class ElevationScene {
       table().draw(canvas, bottom);
       bottom += table().heightMm();
     }
-    return bottom <= wall.frame().maxHeightMm()
-        ? Optional.of(canvas.scene(width, bottom))
+    double above = canvas.extent().top() - 1;
+    canvas.shift(0, -above);
+    return bottom - above <= wall.frame().maxHeightMm()
+        ? Optional.of(canvas.scene(width, bottom - above))
         : Optional.empty();
   }
 

@@ -66,16 +66,17 @@ final class SymbolSpots {
   }
 
   /**
-   * Tries the wanted centre, then ever farther from it: away from the wall first, then along it.
+   * Tries the wanted centre, then ever farther from it: away from the wall first, then along it or
+   * back.
    */
   private boolean add(Wanted wanted) {
     List<int[]> steps = new ArrayList<>();
-    for (int deep = 0; deep <= REACH; deep++) {
+    for (int deep = -REACH; deep <= REACH; deep++) {
       for (int side = -REACH; side <= REACH; side++) {
         steps.add(new int[] {deep, side});
       }
     }
-    steps.sort(Comparator.comparingInt(step -> 10 * step[0] + 13 * Math.abs(step[1])));
+    steps.sort(Comparator.comparingInt(SymbolSpots::farness));
     for (boolean insideOnly : new boolean[] {true, false}) {
       for (int[] step : steps) {
         Pt centre =
@@ -90,6 +91,10 @@ final class SymbolSpots {
       }
     }
     return false;
+  }
+
+  private static int farness(int[] step) {
+    return (step[0] < 0 ? -14 : 10) * step[0] + 13 * Math.abs(step[1]);
   }
 
   private boolean isFree(Pt centre) {

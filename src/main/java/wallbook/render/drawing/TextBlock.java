@@ -11,12 +11,38 @@ record TextBlock(List<String> lines, Item.Type type) {
     lines = List.copyOf(lines);
   }
 
+  /**
+   * Lines no wider than allowed; a broken line is broken evenly, so that no word stands alone at
+   * its end.
+   */
   static TextBlock wrapped(List<String> lines, Item.Type type, double maxWidthMm) {
     List<String> wrapped = new ArrayList<>();
     for (String line : lines) {
-      wrapped.addAll(TextMeasure.wrap(line, type, maxWidthMm - 2 * SIDE_MM));
+      wrapped.addAll(evenly(line, type, maxWidthMm - 2 * SIDE_MM));
     }
     return new TextBlock(wrapped, type);
+  }
+
+  private static List<String> evenly(String line, Item.Type type, double maxWidthMm) {
+    List<String> best = TextMeasure.wrap(line, type, maxWidthMm);
+    double enough = maxWidthMm;
+    double tooNarrow = maxWidthMm / 2;
+    for (int halving = 0; best.size() > 1 && halving < 6; halving++) {
+      double middle = (enough + tooNarrow) / 2;
+      List<String> tried = TextMeasure.wrap(line, type, middle);
+      if (tried.size() == best.size() && keepsWords(tried, best)) {
+        best = tried;
+        enough = middle;
+      } else {
+        tooNarrow = middle;
+      }
+    }
+    return best;
+  }
+
+  /** Whether the narrower lines break no word that the wider lines keep whole. */
+  private static boolean keepsWords(List<String> narrow, List<String> wide) {
+    return String.join(" ", narrow).equals(String.join(" ", wide));
   }
 
   double widthMm() {
