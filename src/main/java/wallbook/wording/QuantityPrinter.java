@@ -45,6 +45,11 @@ public final class QuantityPrinter {
     this.units = units;
   }
 
+  /** The units this reader is given. */
+  public UnitSystem units() {
+    return units;
+  }
+
   /**
    * Prints a quantity with its unit, for instance {@code 118 ft}, {@code 1.77 dB}, {@code 39.8 %}.
    */

@@ -1,0 +1,48 @@
+package wallbook.cli;
+
+import java.util.Locale;
+import java.util.Optional;
+import wallbook.record.Job;
+import wallbook.record.Paper;
+import wallbook.record.PrintUnits;
+import wallbook.render.TemplateProblem;
+import wallbook.render.TemplateSource;
+import wallbook.render.WordsFiles;
+import wallbook.wording.UnitSystem;
+import wallbook.wording.Wording;
+
+/** What the readers of a package are given: language, units and paper, by command or by record. */
+record Readers(Optional<String> language, Optional<PrintUnits> units, Optional<Paper> paper) {
+  private static final String USUAL_LANGUAGE = "en-US";
+
+  /** Readers as the record has them. */
+  static final Readers OF_THE_RECORD =
+      new Readers(Optional.empty(), Optional.empty(), Optional.empty());
+
+  /**
+   * Words and units for the readers of a job; of messages, if there is no job.
+   *
+   * @throws TemplateProblem if there are no words for the language
+   */
+  Wording wording(Optional<Job> job, TemplateSource templates) throws TemplateProblem {
+    String tag = language.or(() -> job.flatMap(j -> j.facts().language())).orElse(USUAL_LANGUAGE);
+    Locale locale = Locale.forLanguageTag(tag);
+    return new Wording(locale, WordsFiles.read(templates, locale), unitSystem(job));
+  }
+
+  /**
+   * Paper for the readers of a job: Letter where feet and inches are printed, unless it says so.
+   */
+  Paper paper(Job job) {
+    return paper
+        .or(() -> job.facts().paper())
+        .orElseGet(
+            () -> unitSystem(Optional.of(job)) == UnitSystem.METRIC ? Paper.A4 : Paper.LETTER);
+  }
+
+  private UnitSystem unitSystem(Optional<Job> job) {
+    PrintUnits chosen =
+        units.or(() -> job.flatMap(j -> j.facts().units())).orElse(PrintUnits.FEET_AND_INCHES);
+    return chosen == PrintUnits.METRIC ? UnitSystem.METRIC : UnitSystem.FEET_AND_INCHES;
+  }
+}

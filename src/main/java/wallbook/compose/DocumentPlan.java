@@ -1,0 +1,14 @@
+package wallbook.compose;
+
+import java.util.function.Function;
+
+/**
+ * One document of the package: where it lies, what it is set from and what goes into it.
+ *
+ * @param file path in the package, such as {@code homeowner-manual.pdf}
+ * @param template path below the templates folder
+ * @param titleKey words of its title
+ * @param view makes its view model
+ */
+public record DocumentPlan(
+    String file, String template, String titleKey, Function<Composition, Object> view) {}

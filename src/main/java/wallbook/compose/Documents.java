@@ -1,0 +1,19 @@
+package wallbook.compose;
+
+import java.util.List;
+import wallbook.compose.manual.ManualComposer;
+
+/** The documents of a package, in the order they are listed to a reader. */
+public final class Documents {
+  private Documents() {}
+
+  /** All documents that a package holds. */
+  public static List<DocumentPlan> all() {
+    return List.of(
+        new DocumentPlan(
+            "homeowner-manual.pdf",
+            "homeowner-manual.md",
+            "manual.title",
+            composition -> new ManualComposer(composition).compose()));
+  }
+}
