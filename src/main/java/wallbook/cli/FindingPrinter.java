@@ -3,8 +3,8 @@ package wallbook.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import wallbook.compose.report.CheckReportComposer;
 import wallbook.finding.Finding;
-import wallbook.finding.Severity;
 import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
@@ -36,19 +36,7 @@ final class FindingPrinter {
 
   /** One line that counts them by severity. */
   String summary(List<Finding> findings) {
-    return wording.say(
-        Phrase.of(
-            "report.summary",
-            "errors",
-            Phrase.counted("report.errors", count(findings, Severity.ERROR)),
-            "warnings",
-            Phrase.counted("report.warnings", count(findings, Severity.WARNING)),
-            "remarks",
-            Phrase.counted("report.remarks", count(findings, Severity.REMARK))));
-  }
-
-  private static int count(List<Finding> findings, Severity severity) {
-    return (int) findings.stream().filter(f -> f.severity() == severity).count();
+    return CheckReportComposer.summary(findings, wording);
   }
 
   private String say(String key, Object... namesAndValues) {

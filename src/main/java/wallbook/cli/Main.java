@@ -1,9 +1,100 @@
 package wallbook.cli;
 
-public final class Main {
-  private Main() {}
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The command line. Only this package prints and decides on an exit code. */
+@Command(
+    name = "wallbook",
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class,
+    description = {
+      "Turns the record of a finished low-voltage job into its handover package.",
+      "",
+      "The record is one YAML file: rooms, plates, cables, conduits, tests. The package is what",
+      "the homeowner, the next technician and each trade need: a manual, a map of every label,",
+      "a guide to what the dark cables could carry."
+    },
+    footer = {
+      "",
+      "Begin with a look at what is still wrong, then build:",
+      "",
+      "  wallbook check job.yaml",
+      "  wallbook build job.yaml --into handover",
+      "",
+      "Exit codes: 0 clean, 1 warnings, 2 errors in the record (nothing written),",
+      "64 command not understood, 70 failed (nothing written)."
+    },
+    subcommands = {CheckCommand.class, BuildCommand.class})
+public final class Main implements Runnable {
+  @Spec private CommandSpec spec;
+
+  @Override
+  public void run() {
+    spec.commandLine().usage(spec.commandLine().getOut());
+  }
 
   public static void main(String[] args) {
-    System.out.println("wallbook");
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int code = run(out, err, System.console() != null, args);
+    if (code != ExitCode.CLEAN) {
+      System.exit(code);
+    }
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @param interactive whether somebody watches, so that progress is worth printing
+   * @return the exit code
+   */
+  static int run(PrintWriter out, PrintWriter err, boolean interactive, String... args) {
+    Console console = new Console(out, err, interactive);
+    CommandLine line = new CommandLine(new Main(), new Commands(console));
+    line.setOut(out).setErr(err);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.getCommandSpec().exitCodeOnInvalidInput(ExitCode.USAGE);
+    line.getSubcommands()
+        .values()
+        .forEach(c -> c.getCommandSpec().exitCodeOnInvalidInput(ExitCode.USAGE));
+    line.setExecutionExceptionHandler(
+        (exception, failed, parsed) -> {
+          err.println("wallbook: " + exception.getMessage());
+          return ExitCode.FAILED;
+        });
+    return line.execute(args);
+  }
+
+  /** Hands the console to the commands that want one. */
+  private record Commands(Console console) implements CommandLine.IFactory {
+    @Override
+    public <K> K create(Class<K> type) throws Exception {
+      if (type == CheckCommand.class) {
+        return type.cast(new CheckCommand(console));
+      } else if (type == BuildCommand.class) {
+        return type.cast(new BuildCommand(console));
+      }
+      return CommandLine.defaultFactory().create(type);
+    }
+  }
+
+  /** The version in the jar's manifest. */
+  static final class Version implements CommandLine.IVersionProvider {
+    /** Version without the program's name. */
+    static String number() {
+      return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
+          .orElse("development");
+    }
+
+    @Override
+    public String[] getVersion() {
+      return new String[] {"wallbook " + number()};
+    }
   }
 }

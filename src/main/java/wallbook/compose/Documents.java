@@ -2,6 +2,7 @@ package wallbook.compose;
 
 import java.util.List;
 import wallbook.compose.manual.ManualComposer;
+import wallbook.compose.report.CheckReportComposer;
 
 /** The documents of a package, in the order they are listed to a reader. */
 public final class Documents {
@@ -14,6 +15,11 @@ public final class Documents {
             "homeowner-manual.pdf",
             "homeowner-manual.md",
             "manual.title",
-            composition -> new ManualComposer(composition).compose()));
+            composition -> new ManualComposer(composition).compose()),
+        new DocumentPlan(
+            "check-report.pdf",
+            "check-report.md",
+            "check-report.title",
+            composition -> new CheckReportComposer(composition).compose()));
   }
 }

@@ -36,6 +36,7 @@ public final class WordsFiles {
 
   private static Map<String, String> of(TemplateSource source, String tag) throws TemplateProblem {
     SortedSet<String> paths = new TreeSet<>(source.list("words/" + tag, ".properties"));
+    paths.addAll(source.list("words/parts", "." + tag + ".properties"));
     paths.add("words/" + tag + ".properties");
     Map<String, String> words = new LinkedHashMap<>();
     Map<String, String> files = new LinkedHashMap<>();

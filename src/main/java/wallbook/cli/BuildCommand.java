@@ -1,0 +1,122 @@
+package wallbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import wallbook.bundle.PackageWriter;
+import wallbook.compose.DocumentPlan;
+import wallbook.compose.Documents;
+import wallbook.record.Paper;
+import wallbook.record.PrintUnits;
+import wallbook.reference.Tables;
+import wallbook.render.TemplateProblem;
+import wallbook.render.TemplateSource;
+import wallbook.wording.Phrase;
+import wallbook.wording.Wording;
+
+/** Builds the handover package of one record. */
+@Command(
+    name = "build",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Builds the handover package of a record: a folder <job>-r<revision> and the same as a",
+      "zip. The record is checked first; with errors in it nothing is written. An earlier",
+      "package of the same name is replaced whole, or stays as it was."
+    })
+final class BuildCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Parameters(paramLabel = "RECORD", description = "Job record in YAML.")
+  private Path record;
+
+  @Option(
+      names = "--into",
+      paramLabel = "FOLDER",
+      description = "Folder that the package is stored in; made if need be. Usual: here.")
+  private Path into = Path.of("");
+
+  @Option(
+      names = "--language",
+      paramLabel = "TAG",
+      description = "Language of the documents, such as en-US; usual: the record's.")
+  private Optional<String> language = Optional.empty();
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      description = "Units to print: ${COMPLETION-CANDIDATES}; usual: the record's.")
+  private Optional<PrintUnits> units = Optional.empty();
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      description = "Paper to lay out for: ${COMPLETION-CANDIDATES}; usual: by the units.")
+  private Optional<Paper> paper = Optional.empty();
+
+  @Option(
+      names = "--templates",
+      paramLabel = "FOLDER",
+      description = "Folder whose files take the place of the program's own of the same name.")
+  private Optional<Path> templates = Optional.empty();
+
+  @Option(
+      names = "--allow-warnings",
+      description = "End with exit code 0 although there are warnings.")
+  private boolean allowWarnings;
+
+  BuildCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() throws TemplateProblem, IOException {
+    Tables tables = new Tables();
+    TemplateSource source =
+        templates.isPresent()
+            ? TemplateSource.overriddenBy(templates.get())
+            : TemplateSource.carried();
+    Readers readers = new Readers(language, units, paper);
+    Reading reading = Reading.of(record, tables);
+    Wording wording = readers.wording(reading.about(), source);
+    FindingPrinter printer = new FindingPrinter(wording);
+    if (reading.job().isEmpty()) {
+      printer.print(reading.findings(), console.err());
+      console.err().println(printer.summary(reading.findings()));
+      console.err().println(wording.say("build.refused"));
+      return reading.exitCode();
+    }
+    PackageWriter.Stored stored =
+        new Handover(tables, source, readers, console).make(record, reading, into, wording);
+    console.out().println(say(wording, "build.done", "folder", stored.folder()));
+    console
+        .out()
+        .println(
+            say(
+                wording,
+                "build.open",
+                "file",
+                stored.folder().resolve(Documents.all().get(0).file())));
+    console
+        .out()
+        .println(
+            say(
+                wording,
+                "build.also",
+                "files",
+                Documents.all().stream()
+                    .skip(1)
+                    .map(DocumentPlan::file)
+                    .collect(Collectors.joining(", "))));
+    console.out().println(printer.summary(reading.findings()));
+    return allowWarnings ? ExitCode.CLEAN : reading.exitCode();
+  }
+
+  private static String say(Wording wording, String key, String name, Object value) {
+    return wording.say(Phrase.of(key, name, value));
+  }
+}

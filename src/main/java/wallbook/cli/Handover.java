@@ -1,0 +1,110 @@
+package wallbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import wallbook.assess.Assessments;
+import wallbook.assess.Assessor;
+import wallbook.bundle.PackageContents;
+import wallbook.bundle.PackageFile;
+import wallbook.bundle.PackageWriter;
+import wallbook.compose.Composition;
+import wallbook.compose.DocumentPlan;
+import wallbook.compose.Documents;
+import wallbook.compose.Issue;
+import wallbook.record.Job;
+import wallbook.record.Paper;
+import wallbook.reference.Tables;
+import wallbook.render.Attachment;
+import wallbook.render.DocumentFacts;
+import wallbook.render.DocumentRenderer;
+import wallbook.render.DocumentRequest;
+import wallbook.render.PaperSize;
+import wallbook.render.PlanFigures;
+import wallbook.render.TemplateProblem;
+import wallbook.render.TemplateSource;
+import wallbook.wording.Phrase;
+import wallbook.wording.Wording;
+
+/** Makes one package: assess, compose, render, bundle. */
+final class Handover {
+  private final Tables tables;
+  private final TemplateSource templates;
+  private final Readers readers;
+  private final Console console;
+
+  Handover(Tables tables, TemplateSource templates, Readers readers, Console console) {
+    this.tables = tables;
+    this.templates = templates;
+    this.readers = readers;
+    this.console = console;
+  }
+
+  /**
+   * Makes the package of a job.
+   *
+   * @param record the file the job was read from; every document carries it
+   * @param reading the job, without errors
+   * @param into folder that the package is stored in
+   * @throws TemplateProblem if a template can't be filled
+   * @throws IOException if the record can't be read again or the package not be stored
+   */
+  PackageWriter.Stored make(Path record, Reading reading, Path into, Wording wording)
+      throws TemplateProblem, IOException {
+    Job job = reading.job().orElseThrow();
+    console.progress(wording.say("build.assessing"));
+    Assessments assessments = new Assessor(tables).assess(job);
+    Composition composition = new Composition(job, reading.findings(), assessments, wording);
+    DocumentRenderer renderer = new DocumentRenderer(templates, wording, new PlanFigures());
+    byte[] recordBytes = Files.readAllBytes(record);
+    LocalDate issued = Issue.date(job.facts()).orElseThrow();
+    List<PackageFile> files = new ArrayList<>();
+    for (DocumentPlan plan : Documents.all()) {
+      console.progress(wording.say(Phrase.of("build.document", "file", plan.file())));
+      DocumentRequest request =
+          new DocumentRequest(
+              plan.file(),
+              plan.template(),
+              plan.view().apply(composition),
+              facts(job, wording, plan, issued),
+              List.of(
+                  new Attachment(
+                      "job.yaml",
+                      "application/yaml",
+                      wording.say("attachment.record"),
+                      Attachment.Relationship.SOURCE,
+                      recordBytes)));
+      files.add(PackageFile.of(plan.file(), renderer.render(request).pdf()));
+    }
+    files.add(PackageFile.of("data/job.yaml", recordBytes));
+    console.progress(wording.say("build.storing"));
+    Files.createDirectories(into);
+    PackageContents contents =
+        new PackageContents(
+            job.facts().id(),
+            Integer.toString(job.facts().revision()),
+            issued,
+            Main.Version.number(),
+            files);
+    try {
+      return new PackageWriter().write(into, contents);
+    } finally {
+      console.progressDone();
+    }
+  }
+
+  private DocumentFacts facts(Job job, Wording wording, DocumentPlan plan, LocalDate issued) {
+    return new DocumentFacts(
+        job.facts().title(),
+        wording.say(plan.titleKey()),
+        wording.locale().toLanguageTag(),
+        Integer.toString(job.facts().revision()),
+        issued,
+        readers.paper(job) == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER,
+        Main.Version.number(),
+        job.facts().invented().orElse(false));
+  }
+}
