@@ -3,10 +3,11 @@ package wallbook.assess.conduit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wallbook.record.Medium;
+import wallbook.record.Cable;
 import wallbook.reference.Tables;
 
 class PullLimitsTest {
@@ -36,29 +37,36 @@ class PullLimitsTest {
 
   @Test
   void fourPairsTakeTheStandardsLimit() {
-    PullLimits.Limit limit = limits.of(Jobs.cable("cat6", 0.25).build()).orElseThrow();
-    assertEquals(25, limit.tension().inPoundsForce(), 1e-9); // TIA-568.0: 25 lbf, 110 N
-    assertEquals(110, limit.tension().inNewtons(), 1.5);
-    assertTrue(limits.of(Jobs.cable("cat6", 0.25).pairs(25).build()).isEmpty());
+    // TIA-568.0: 25 lbf, 110 N
+    assertEquals(25, tension("medium: balanced_pair, pairs: 4"), 1e-9);
+    assertTrue(limit("medium: balanced_pair, pairs: 25").isEmpty());
   }
 
   @Test
   void aDescribedLimitGoesBeforeAllOthers() {
-    PullLimits.Limit limit = limits.of(Jobs.cable("cat6", 0.25).tension(18).build()).orElseThrow();
-    assertEquals(18, limit.tension().inPoundsForce(), 1e-9);
+    assertEquals(18, tension("medium: balanced_pair, pairs: 4, maximum_tension: 18 lbf"), 1e-9);
   }
 
   @Test
   void speakerCableIsHeldByItsCopper() {
-    PullLimits.Limit limit =
-        limits.of(Jobs.cable("speaker", 0.34).conductors(16, 4).build()).orElseThrow();
-    assertEquals(82.6, limit.tension().inPoundsForce(), 0.1); // 0.008 × 2581 × 4
-    assertTrue(limits.of(Jobs.cable("speaker", 0.34).medium(Medium.SPEAKER).build()).isEmpty());
+    // 0.008 × 2581 × 4
+    assertEquals(82.6, tension("medium: speaker, gauge: 16, conductors: 4"), 0.1);
+    assertTrue(limit("medium: speaker, conductors: 4").isEmpty());
+    assertTrue(limit("medium: speaker, gauge: 16").isEmpty());
   }
 
   @Test
   void fibreAndCoaxWithoutADescriptionHaveNone() {
-    assertTrue(limits.of(Jobs.cable("fibre", 0.22).fibres(2).build()).isEmpty());
-    assertTrue(limits.of(Jobs.cable("coax", 0.28).medium(Medium.COAX).build()).isEmpty());
+    assertTrue(limit("medium: fibre, fibre_class: om3, fibres: 2").isEmpty());
+    assertTrue(limit("medium: coax, coax: series_6").isEmpty());
+  }
+
+  private double tension(String cable) {
+    return limit(cable).orElseThrow().tension().inPoundsForce();
+  }
+
+  private Optional<PullLimits.Limit> limit(String fields) {
+    Cable cable = ConduitHouse.cableOf(fields);
+    return limits.of(cable);
   }
 }
