@@ -44,6 +44,11 @@ public final class ClassTwo {
         .map(Power::watts);
   }
 
+  /** Voltage that class 2 ends at. */
+  public Voltage largestVoltage() {
+    return Voltage.volts(ranges.rows().get(ranges.rows().size() - 1).number("up_to_v"));
+  }
+
   /** Largest direct voltage where wet contact is likely. */
   public Voltage wetContact() {
     return Voltage.volts(wet.row("direct").number("up_to_v"));

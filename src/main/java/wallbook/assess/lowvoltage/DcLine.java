@@ -58,10 +58,17 @@ public record DcLine(Voltage supply, Resistance loop) {
     return Current.amperes(drop.inFraction() * supply.inVolts() / loop.inOhms());
   }
 
-  /** Power that {@link #largestCurrent} brings to the load: {@code P = (1 − p)·V·I}. */
-  public Power largestPower(Ratio drop) {
-    double volts = supply.inVolts() * (1 - drop.inFraction());
-    return Power.watts(volts * largestCurrent(drop).inAmperes());
+  /** Current in the wire that leaves a voltage at the load: {@code I = (V − V_load)/R}. */
+  public Current currentLeaving(Voltage atLoad) {
+    return Current.amperes(supply.minus(atLoad).inVolts() / loop.inOhms());
+  }
+
+  /**
+   * Power that a current brings to the load: {@code P = (V − I·R)·I}; empty if the wire cannot
+   * carry that current at all.
+   */
+  public Optional<Power> powerAtLoad(Current load) {
+    return atLoad(load).map(v -> Power.watts(v.inVolts() * load.inAmperes()));
   }
 
   /**

@@ -2,6 +2,8 @@ package wallbook.assess.speaker;
 
 import wallbook.quantity.Decibels;
 import wallbook.quantity.Factor;
+import wallbook.quantity.Length;
+import wallbook.quantity.LinearResistance;
 import wallbook.quantity.Ratio;
 import wallbook.quantity.Resistance;
 
@@ -66,6 +68,15 @@ public record SpeakerLine(Resistance load, Resistance loop) {
   public static Resistance largestLoop(Resistance load, Decibels loss) {
     requireLoad(load);
     return load.times(Math.pow(10, loss.inDecibels() / 20) - 1);
+  }
+
+  /**
+   * Longest run, one way, that a loop resistance allows: {@code L = R/(2·R')}.
+   *
+   * @param conductor resistance per length of each pole
+   */
+  public static Length longest(Resistance loop, LinearResistance conductor) {
+    return Length.metres(loop.inOhms() / (2 * conductor.inOhmsPerMetre()));
   }
 
   private static void requireLoad(Resistance load) {

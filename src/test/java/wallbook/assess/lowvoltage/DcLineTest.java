@@ -183,7 +183,20 @@ class DcLineTest {
     // 10 % of 12 V over 0.8 Ω: 1.5 A, and 10.8 V · 1.5 A = 16.2 W
     DcLine line = new DcLine(Voltage.volts(12), Resistance.ohms(0.8));
     assertEquals(1.5, line.largestCurrent(Ratio.percent(10)).inAmperes(), 1e-12);
-    assertEquals(16.2, line.largestPower(Ratio.percent(10)).inWatts(), 1e-9);
+    assertEquals(16.2, line.powerAtLoad(Current.amperes(1.5)).orElseThrow().inWatts(), 1e-9);
+  }
+
+  @Test
+  void currentThatTheWireCannotCarryBringsNoPower() {
+    DcLine line = new DcLine(Voltage.volts(12), Resistance.ohms(3));
+    assertEquals(Optional.empty(), line.powerAtLoad(Current.amperes(4)));
+  }
+
+  @Test
+  void currentFollowsFromTheVoltageLeft() {
+    // (12 V − 10.8 V)/0.8 Ω = 1.5 A
+    DcLine line = new DcLine(Voltage.volts(12), Resistance.ohms(0.8));
+    assertEquals(1.5, line.currentLeaving(Voltage.volts(10.8)).inAmperes(), 1e-9);
   }
 
   @Test
@@ -223,8 +236,8 @@ class DcLineTest {
     Ratio ten = Ratio.percent(10);
     assertTrue(
         line(24, awg, feet, AT_50)
-                .largestPower(ten)
-                .compareTo(line(24, awg, feet, AT_20).largestPower(ten))
+                .largestCurrent(ten)
+                .compareTo(line(24, awg, feet, AT_20).largestCurrent(ten))
             <= 0);
   }
 
@@ -254,7 +267,7 @@ class DcLineTest {
       @ForAll @DoubleRange(min = 0.1, max = 20) double ohms,
       @ForAll @DoubleRange(min = 1, max = 20) double percent) {
     DcLine line = new DcLine(Voltage.volts(24), Resistance.ohms(ohms));
-    Power most = line.largestPower(Ratio.percent(percent));
+    Power most = line.powerAtLoad(line.largestCurrent(Ratio.percent(percent))).orElseThrow();
     assertEquals(percent, line.shareLost(line.atLoad(most).orElseThrow()).inPercent(), 1e-6);
   }
 

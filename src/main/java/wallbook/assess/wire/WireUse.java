@@ -1,0 +1,76 @@
+package wallbook.assess.wire;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import wallbook.record.Job;
+import wallbook.record.Medium;
+import wallbook.record.PlaceUse;
+import wallbook.record.Run;
+import wallbook.record.RunEnd;
+import wallbook.record.Speaker;
+import wallbook.record.Zone;
+
+/**
+ * What a wire may be asked to carry. Wire is not as particular as a coax: speaker cable feeds
+ * shades, and a spare one at the demarcation may do either, so that both are assessed.
+ */
+public final class WireUse {
+  private static final Set<PlaceUse> SUPPLIED =
+      Set.of(
+          PlaceUse.SHADE,
+          PlaceUse.KEYPAD,
+          PlaceUse.CONTACT,
+          PlaceUse.MOTION_SENSOR,
+          PlaceUse.GLASS_BREAK_SENSOR,
+          PlaceUse.REPEATER);
+  private static final Set<PlaceUse> HEARD =
+      Set.of(
+          PlaceUse.SPEAKER, PlaceUse.SUBWOOFER, PlaceUse.VOLUME_CONTROL, PlaceUse.LANDSCAPE_AUDIO);
+
+  private WireUse() {}
+
+  /** Whether a run may feed loudspeakers. */
+  public static boolean forSpeakers(Job job, Run run) {
+    if (isInZone(job, run)) {
+      return true;
+    }
+    return medium(job, run) == Medium.SPEAKER
+        && run.feed().isEmpty()
+        && uses(job, run).noneMatch(SUPPLIED::contains);
+  }
+
+  /** Whether a run may feed equipment with low-voltage direct current. */
+  public static boolean forSupply(Job job, Run run) {
+    return switch (medium(job, run)) {
+      case CONTROL, POWER -> run.feed().isPresent() || !isInZone(job, run);
+      case SPEAKER ->
+          run.feed().isPresent()
+              || (!isInZone(job, run) && uses(job, run).noneMatch(HEARD::contains));
+      case BALANCED_PAIR -> run.feed().isPresent();
+      case FIBRE, COAX -> false;
+    };
+  }
+
+  /** Whether a zone of the record names the run for one of its speakers. */
+  public static boolean isInZone(Job job, Run run) {
+    return job.zones().stream()
+        .map(Zone::speakers)
+        .flatMap(List::stream)
+        .map(Speaker::run)
+        .flatMap(Optional::stream)
+        .anyMatch(run.id()::equals);
+  }
+
+  private static Medium medium(Job job, Run run) {
+    return job.cableOf(run).medium();
+  }
+
+  private static Stream<PlaceUse> uses(Job job, Run run) {
+    return Stream.of(run.from(), run.to())
+        .map(RunEnd::place)
+        .flatMap(Optional::stream)
+        .map(place -> job.place(place).use());
+  }
+}
