@@ -52,6 +52,11 @@ public final class CopperConductors {
     return of(stranded, awg);
   }
 
+  /** Whether there is such a gauge: 56 to −3 (4/0). */
+  public static boolean isGauge(int awg) {
+    return awg >= LARGEST_AWG && awg <= SMALLEST_AWG;
+  }
+
   /** Where the constants of solid conductors come from. */
   public Source source() {
     return solid.source();
@@ -82,7 +87,7 @@ public final class CopperConductors {
    * number.
    */
   private static Length diameter(Row constants, int awg) {
-    if (awg < LARGEST_AWG || awg > SMALLEST_AWG) {
+    if (!isGauge(awg)) {
       throw new IllegalArgumentException("no American wire gauge " + awg);
     }
     double steps = (36 - awg) / constants.number("awg_steps");

@@ -58,11 +58,6 @@ public record DcLine(Voltage supply, Resistance loop) {
     return Current.amperes(drop.inFraction() * supply.inVolts() / loop.inOhms());
   }
 
-  /** Current in the wire that leaves a voltage at the load: {@code I = (V − V_load)/R}. */
-  public Current currentLeaving(Voltage atLoad) {
-    return Current.amperes(supply.minus(atLoad).inVolts() / loop.inOhms());
-  }
-
   /**
    * Power that a current brings to the load: {@code P = (V − I·R)·I}; empty if the wire cannot
    * carry that current at all.

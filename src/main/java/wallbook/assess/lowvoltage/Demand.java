@@ -1,5 +1,6 @@
 package wallbook.assess.lowvoltage;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wallbook.quantity.Current;
@@ -25,18 +26,20 @@ record Demand(Optional<Current> current, Optional<Power> power) {
 
   /** Voltage that the line leaves at the load; empty if it cannot bring what the load draws. */
   Optional<Voltage> leaves(DcLine line) {
-    Optional<Optional<Voltage>> byCurrent = current.map(line::atLoad);
-    Optional<Optional<Voltage>> byPower = power.map(line::atLoad);
-    if (byCurrent
-        .filter(Optional::isEmpty)
-        .or(() -> byPower.filter(Optional::isEmpty))
-        .isPresent()) {
-      return Optional.empty();
-    }
-    return Stream.of(byCurrent, byPower)
-        .flatMap(Optional::stream)
-        .flatMap(Optional::stream)
-        .min(Voltage::compareTo);
+    List<Optional<Voltage>> each =
+        Stream.of(current.map(line::atLoad), power.map(line::atLoad))
+            .flatMap(Optional::stream)
+            .toList();
+    return each.contains(Optional.<Voltage>empty())
+        ? Optional.empty()
+        : each.stream().flatMap(Optional::stream).min(Voltage::compareTo);
+  }
+
+  /** Current drawn over the line; empty if it is not stated and the line cannot bring the power. */
+  Optional<Current> over(DcLine line) {
+    Optional<Current> byPower =
+        power.flatMap(p -> line.atLoad(p).map(v -> Current.amperes(p.inWatts() / v.inVolts())));
+    return Stream.of(current, byPower).flatMap(Optional::stream).max(Current::compareTo);
   }
 
   /** Largest current drawn while a share of the supply is lost on the way. */

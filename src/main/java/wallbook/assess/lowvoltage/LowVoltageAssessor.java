@@ -94,10 +94,12 @@ public final class LowVoltageAssessor {
     }
     if (computable) {
       all.addAll(over(path, feed));
-      path.doubled().ifPresent(more -> all.addAll(over(more, feed)));
+      if (!WireUse.needsPairForSignal(job, run)) {
+        path.doubled().ifPresent(more -> all.addAll(over(more, feed)));
+      }
     }
     feed.ifPresent(
-        f -> all.addAll(sources.assess(job, path, f.voltage(), drawn(path, f, computable))));
+        f -> all.addAll(sources.assess(job, run, f.voltage(), drawn(path, f, computable))));
     return all;
   }
 
@@ -118,14 +120,10 @@ public final class LowVoltageAssessor {
 
   /** Current at the source: as the line has it, or as the record states it. */
   private static Optional<Current> drawn(SupplyPath path, Feed feed, boolean computable) {
-    if (!computable) {
-      return feed.current();
-    }
-    DcLine line = path.at(feed.voltage());
-    return Demand.of(feed)
-        .flatMap(demand -> demand.leaves(line))
-        .map(line::currentLeaving)
-        .or(feed::current);
+    Optional<Demand> demand = Demand.of(feed);
+    return computable
+        ? demand.flatMap(d -> d.over(path.at(feed.voltage())))
+        : demand.flatMap(Demand::current);
   }
 
   private static Assessment.Builder headline(Run run) {

@@ -24,10 +24,11 @@ final class SourceAssessor {
   /**
    * @param drawn current at the source, if the record has what it takes
    */
-  List<Assessment> assess(Job job, SupplyPath path, Voltage voltage, Optional<Current> drawn) {
+  List<Assessment> assess(Job job, Run run, Voltage voltage, Optional<Current> drawn) {
     List<Assessment> all = new ArrayList<>();
     Optional<Current> most = classTwo.largestCurrent(voltage);
-    Assessment.Builder builder = path.begin("class-2", Phrase.of("dc.asked.class-2"));
+    Assessment.Builder builder =
+        Assessment.of(run.id(), "dc.class-2", Phrase.of("dc.asked.class-2"));
     if (most.isEmpty()) {
       all.add(
           builder
@@ -50,10 +51,10 @@ final class SourceAssessor {
                       classTwo.largestPower(voltage).orElseThrow()))
               .verdict(left.inAmperes() >= 0 ? Verdict.WITHIN : Verdict.BEYOND, classTwo.source()));
     }
-    if (isWet(job, path.wire().run())) {
+    if (isWet(job, run)) {
       Voltage left = classTwo.wetContact().minus(voltage);
       all.add(
-          path.begin("wet-contact", Phrase.of("dc.asked.wet-contact"))
+          Assessment.of(run.id(), "dc.wet-contact", Phrase.of("dc.asked.wet-contact"))
               .value(voltage)
               .limit(classTwo.wetContact(), left)
               .limitedBy(Phrase.of("dc.limit.wet-contact"))

@@ -55,45 +55,55 @@ final class ExtensionAssessor {
     }
     for (LossLimit limit : practice.limits()) {
       if (limit.forExtension()) {
-        for (int awg : practice.extensionGauges()) {
-          all.add(further(path, limit, awg));
-        }
+        all.addAll(further(path, limit));
       }
     }
     return all;
   }
 
-  private Assessment further(SpeakerPath path, LossLimit limit, int awg) {
+  private List<Assessment> further(SpeakerPath path, LossLimit limit) {
     SpeakerLine line = path.line();
     Resistance left = limit.largestLoop(line.load()).minus(line.loop());
-    LinearResistance pole = wires.stranded(awg, path.wire()).times(1.0 / path.perPole());
-    Length further = SpeakerLine.longest(left, pole);
-    Source source = limit.source().and(path.wire().source()).and(wires.strandedSource());
+    Source source = limit.source().and(path.wire().source());
+    if (left.inOhms() <= 0) {
+      return List.of(
+          begin(path, limit, "", Phrase.of("speaker.asked.extend.none"))
+              .value(Length.metres(0))
+              .limitedBy(said("used-up", line, path))
+              .verdict(Verdict.BEYOND, source));
+    }
+    List<Assessment> all = new ArrayList<>();
+    for (int awg : practice.extensionGauges()) {
+      LinearResistance pole = wires.stranded(awg, path.wire()).times(1.0 / path.perPole());
+      Phrase asked =
+          Phrase.of(
+              "speaker.asked.extend." + limit.question(),
+              "awg",
+              awg,
+              "load",
+              path.loadSaid(),
+              "limit",
+              limit.permitted());
+      all.add(
+          begin(path, limit, ".awg-" + awg, asked)
+              .value(SpeakerLine.longest(left, pole))
+              .limitedBy(said("wire", line, path))
+              .verdict(Verdict.INFORMATION, source.and(wires.strandedSource())));
+    }
+    return all;
+  }
+
+  private static Assessment.Builder begin(
+      SpeakerPath path, LossLimit limit, String gauge, Phrase asked) {
     Assessment.Builder builder =
         Assessment.of(
-            path.subject(),
-            "speaker.extend." + limit.name() + ".awg-" + awg + path.variant(),
-            Phrase.of(
-                "speaker.asked.extend." + limit.question(),
-                "awg",
-                awg,
-                "load",
-                path.loadSaid(),
-                "limit",
-                limit.permitted()));
+            path.subject(), "speaker.extend." + limit.name() + gauge + path.variant(), asked);
     path.wire().assumptions().forEach(builder::assuming);
     path.assumptions().forEach(builder::assuming);
-    builder.assuming(Phrase.of("speaker.assume.extension"));
-    if (further.inMetres() <= 0) {
-      return builder
-          .value(Length.metres(0))
-          .limitedBy(
-              Phrase.of("speaker.limit.used-up", "loop", line.loop(), "load", path.loadSaid()))
-          .verdict(Verdict.BEYOND, source);
-    }
-    return builder
-        .value(further)
-        .limitedBy(Phrase.of("speaker.limit.wire", "loop", line.loop(), "load", path.loadSaid()))
-        .verdict(Verdict.INFORMATION, source);
+    return builder.assuming(Phrase.of("speaker.assume.extension"));
+  }
+
+  private static Phrase said(String what, SpeakerLine line, SpeakerPath path) {
+    return Phrase.of("speaker.limit." + what, "loop", line.loop(), "load", path.loadSaid());
   }
 }

@@ -55,7 +55,7 @@ final class LineAssessor {
     return begin(
             path,
             limit.question() + "." + limit.name(),
-            "asked." + limit.question(),
+            "asked." + limit.question() + ".limit",
             limit.permitted())
         .value(limit.of(line))
         .limit(limit.permitted(), limit.left(line))

@@ -30,7 +30,7 @@ import wallbook.wording.Phrase;
  *   <li>{@code loop}, {@code power-lost}: for information
  *   <li>{@code damping}: at the speaker
  *   <li>{@code load}: against what the amplifier takes
- *   <li>{@code extend.<limit>.awg-<gauge>}: how much further
+ *   <li>{@code extend.<limit>.awg-<gauge>}: how much further; {@code extend.<limit>}: no further
  *   <li>{@code channel.most}, {@code volume-control}, {@code taps}: of a zone
  *   <li>{@code loss} without more: nothing can be said of the line, and why
  * </ul>

@@ -17,9 +17,8 @@ import wallbook.record.Zone;
  * shades, and a spare one at the demarcation may do either, so that both are assessed.
  */
 public final class WireUse {
-  private static final Set<PlaceUse> SUPPLIED =
+  private static final Set<PlaceUse> SIGNALLING =
       Set.of(
-          PlaceUse.SHADE,
           PlaceUse.KEYPAD,
           PlaceUse.CONTACT,
           PlaceUse.MOTION_SENSOR,
@@ -38,7 +37,7 @@ public final class WireUse {
     }
     return medium(job, run) == Medium.SPEAKER
         && run.feed().isEmpty()
-        && uses(job, run).noneMatch(SUPPLIED::contains);
+        && uses(job, run).noneMatch(WireUse::isSupplied);
   }
 
   /** Whether a run may feed equipment with low-voltage direct current. */
@@ -61,6 +60,18 @@ public final class WireUse {
         .map(Speaker::run)
         .flatMap(Optional::stream)
         .anyMatch(run.id()::equals);
+  }
+
+  /**
+   * Whether the other conductors of the run carry signals, so that they cannot be joined to those
+   * of the supply: keypads and sensors.
+   */
+  public static boolean needsPairForSignal(Job job, Run run) {
+    return uses(job, run).anyMatch(SIGNALLING::contains);
+  }
+
+  private static boolean isSupplied(PlaceUse use) {
+    return use == PlaceUse.SHADE || SIGNALLING.contains(use);
   }
 
   private static Medium medium(Job job, Run run) {

@@ -8,7 +8,9 @@ import wallbook.assess.conductor.CopperConductor;
 import wallbook.assess.conductor.CopperConductors;
 import wallbook.quantity.Length;
 import wallbook.quantity.LinearResistance;
+import wallbook.quantity.Ratio;
 import wallbook.quantity.Resistance;
+import wallbook.quantity.Temperature;
 import wallbook.record.Cable;
 import wallbook.record.Job;
 import wallbook.record.LengthMethod;
@@ -23,6 +25,9 @@ import wallbook.wording.Phrase;
 
 /** Reads the {@linkplain Wire conductors} of a run out of the record. */
 public final class Wires {
+  /** Stranding and heat add the same share at every gauge. */
+  private static final int ANY_AWG = 16;
+
   private final CopperConductors copper;
   private final WireTemperatures temperatures;
 
@@ -33,57 +38,80 @@ public final class Wires {
 
   /**
    * The conductors of a run. A loop resistance that was measured goes before one computed from
-   * gauge and length; it is taken as measured at 20 °C.
+   * gauge and length; it is taken as measured at the temperature that copper is tabulated at.
    */
   public Wire of(Job job, Run run) {
-    Cable cable = job.cableOf(run);
-    List<Phrase> assumptions = new ArrayList<>();
-    List<Phrase> missing = new ArrayList<>();
-    boolean stranded = isStranded(cable, assumptions);
-    Optional<CopperConductor> conductor =
-        cable.gauge().map(awg -> stranded ? copper.stranded(awg) : copper.solid(awg));
-    Optional<Length> length = run.length().filter(l -> l.inMetres() > 0);
-    WireTemperatures.Taken taken = temperatures.of(job, run);
-    taken.assumption().ifPresent(assumptions::add);
     Optional<RunTest> measurement = measurement(job, run);
-    Optional<LinearResistance> perLength = conductor.map(c -> c.resistanceAt(taken.temperature()));
-    Optional<Resistance> loop = Optional.empty();
+    WireTemperatures.Taken taken = temperatures.of(job, run);
+    List<Phrase> assumptions = new ArrayList<>();
+    taken.assumption().ifPresent(assumptions::add);
+    Optional<Phrase> failed = failed(job, run);
+    failed.ifPresent(assumptions::add);
+    return measurement.isPresent()
+        ? measured(job, run, taken.temperature(), measurement.get(), assumptions, failed.isEmpty())
+        : computed(job, run, taken.temperature(), assumptions, failed.isEmpty());
+  }
+
+  private Wire measured(
+      Job job,
+      Run run,
+      Temperature temperature,
+      RunTest measurement,
+      List<Phrase> assumptions,
+      boolean firm) {
+    CopperConductor any = copper.solid(ANY_AWG);
+    Resistance read = measurement.loopResistance().orElseThrow();
+    assumptions.add(
+        Phrase.of(
+            "wire.assume.measured",
+            "loop",
+            read,
+            "date",
+            measurement.date(),
+            "reference",
+            any.reference()));
+    double hotter = any.resistanceAt(temperature).ratioTo(any.resistance());
+    return new Wire(
+        run,
+        lengthOf(run),
+        Optional.of(read.times(hotter)),
+        conductorsOf(job.cableOf(run)),
+        temperature,
+        firm,
+        assumptions,
+        List.of(),
+        copper.source());
+  }
+
+  private Wire computed(
+      Job job, Run run, Temperature temperature, List<Phrase> assumptions, boolean firm) {
+    Cable cable = job.cableOf(run);
+    boolean stranded = cable.stranded().orElse(cable.medium() != Medium.BALANCED_PAIR);
+    Optional<CopperConductor> conductor =
+        cable
+            .gauge()
+            .filter(CopperConductors::isGauge)
+            .map(awg -> stranded ? copper.stranded(awg) : copper.solid(awg));
+    Optional<Length> length = lengthOf(run);
+    strandingSaid(cable, stranded).ifPresent(assumptions::add);
+    List<Phrase> missing = new ArrayList<>();
     if (conductor.isEmpty()) {
       missing.add(Phrase.of("wire.missing.gauge"));
     }
-    if (length.isEmpty() && measurement.isEmpty()) {
+    if (length.isEmpty()) {
       missing.add(Phrase.of("wire.missing.length"));
     }
-    if (missing.isEmpty()) {
-      CopperConductor copperOfGauge = conductor.orElseThrow();
-      loop =
-          measurement
-              .flatMap(RunTest::loopResistance)
-              .map(
-                  r ->
-                      r.times(
-                          copperOfGauge
-                              .resistanceAt(taken.temperature())
-                              .ratioTo(copperOfGauge.resistance())))
-              .or(() -> length.map(l -> copperOfGauge.loopOver(l, taken.temperature())));
+    boolean estimated = run.lengthBy().filter(m -> m == LengthMethod.ESTIMATE).isPresent();
+    if (estimated) {
+      assumptions.add(Phrase.of("wire.assume.estimate"));
     }
-    measurement.ifPresent(
-        m ->
-            assumptions.add(
-                Phrase.of(
-                    "wire.assume.measured",
-                    "loop",
-                    m.loopResistance().orElseThrow(),
-                    "date",
-                    m.date())));
-    boolean firm = addDoubts(job, run, measurement.isPresent(), assumptions);
     return new Wire(
         run,
         length,
-        loop,
+        conductor.flatMap(c -> length.map(l -> c.loopOver(l, temperature))),
         conductorsOf(cable),
-        taken.temperature(),
-        firm,
+        temperature,
+        firm && !estimated,
         assumptions,
         missing,
         stranded ? copper.strandedSource() : copper.source());
@@ -109,14 +137,27 @@ public final class Wires {
         : Optional.empty();
   }
 
-  /** Cable for pairs is solid unless the record says otherwise, all other wire is stranded. */
-  private static boolean isStranded(Cable cable, List<Phrase> assumptions) {
-    if (cable.stranded().isPresent()) {
-      return cable.stranded().get();
+  /**
+   * What is to be said of the stranding. Pairs are taken as solid unless the record says otherwise,
+   * all other wire as stranded; the allowance for stranded wire is always named.
+   */
+  private Optional<Phrase> strandingSaid(Cable cable, boolean stranded) {
+    if (!stranded) {
+      return cable.stranded().isPresent()
+          ? Optional.empty()
+          : Optional.of(Phrase.of("wire.assume.solid"));
     }
-    boolean stranded = cable.medium() != Medium.BALANCED_PAIR;
-    assumptions.add(Phrase.of(stranded ? "wire.assume.stranded" : "wire.assume.solid"));
-    return stranded;
+    double times =
+        copper.stranded(ANY_AWG).resistance().ratioTo(copper.solid(ANY_AWG).resistance());
+    return Optional.of(
+        Phrase.of(
+            cable.stranded().isPresent() ? "wire.assume.stranded" : "wire.assume.stranded-unsaid",
+            "more",
+            Ratio.fraction(times - 1)));
+  }
+
+  private static Optional<Length> lengthOf(Run run) {
+    return run.length().filter(l -> l.inMetres() > 0);
   }
 
   private static Optional<Integer> conductorsOf(Cable cable) {
@@ -130,19 +171,10 @@ public final class Wires {
             .filter(t -> t.loopResistance().filter(r -> r.inOhms() > 0).isPresent()));
   }
 
-  private static boolean addDoubts(Job job, Run run, boolean measured, List<Phrase> assumptions) {
-    boolean firm = true;
-    if (!measured && run.lengthBy().filter(m -> m == LengthMethod.ESTIMATE).isPresent()) {
-      assumptions.add(Phrase.of("wire.assume.estimate"));
-      firm = false;
-    }
-    Optional<RunTest> failed =
-        latest(job.testsOf(run).stream()).filter(t -> t.result() == TestResult.FAIL);
-    if (failed.isPresent()) {
-      assumptions.add(Phrase.of("wire.assume.failed-test", "date", failed.get().date()));
-      firm = false;
-    }
-    return firm;
+  private static Optional<Phrase> failed(Job job, Run run) {
+    return latest(job.testsOf(run).stream())
+        .filter(t -> t.result() == TestResult.FAIL)
+        .map(t -> Phrase.of("wire.assume.failed-test", "date", t.date()));
   }
 
   /** The latest test; of those of one day the last in the record. */

@@ -193,13 +193,6 @@ class DcLineTest {
   }
 
   @Test
-  void currentFollowsFromTheVoltageLeft() {
-    // (12 V − 10.8 V)/0.8 Ω = 1.5 A
-    DcLine line = new DcLine(Voltage.volts(12), Resistance.ohms(0.8));
-    assertEquals(1.5, line.currentLeaving(Voltage.volts(10.8)).inAmperes(), 1e-9);
-  }
-
-  @Test
   void currentOfAPowerIsTakenAtTheLoweredVoltage() {
     // 10.8 W at 12 V less 10 %: 1 A
     Current current = DcLine.currentAt(Voltage.volts(12), Power.watts(10.8), Ratio.percent(10));
