@@ -84,7 +84,7 @@ final class FillQuestions implements Questions {
     asked.value(fill);
     if (cables.isEmpty()) {
       return asked
-          .limitedBy(Phrase.of("conduit.fill.empty"))
+          .limitedBy(question.whoseRule())
           .verdict(Verdict.INFORMATION, whole(source, conduit, job));
     }
     Ratio limit = rule.limit(cables.size());

@@ -118,6 +118,7 @@ class FillQuestionsTest {
     assertEquals(Verdict.INFORMATION, fill.verdict());
     assertEquals(0, percent(fill.value()), 0);
     assertEquals(Optional.empty(), fill.limit());
+    assertEquals("conduit.law.empty", fill.limitedBy().orElseThrow().key());
   }
 
   @Test
