@@ -3,6 +3,7 @@ package wallbook.render;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import org.jsoup.nodes.Document;
 import wallbook.wording.Wording;
 
@@ -57,13 +58,14 @@ public final class DocumentRenderer {
     List<Heading> headings = body.headings();
     Document page = body.in(FRAME, frame(request.facts(), head, headings));
     String html = page.outerHtml();
+    SortedSet<Integer> unprintable = printer.unprintable(page);
     page.head()
         .appendElement("style")
         .attr("type", "text/css")
         .text(theme.stylesheet(head, request.facts()));
     byte[] pdf =
         printer.print(request.template(), page, headings, request.facts(), request.attachments());
-    return new RenderedDocument(request.fileName(), pdf, html);
+    return new RenderedDocument(request.fileName(), pdf, html, unprintable);
   }
 
   private String frame(DocumentFacts facts, DocumentHead head, List<Heading> headings)

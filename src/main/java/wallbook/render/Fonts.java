@@ -10,6 +10,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -21,6 +24,8 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 final class Fonts {
   private final Map<Face, TrueTypeFont> forText = new EnumMap<>(Face.class);
   private final Map<Face, Font> forDrawings = new EnumMap<>(Face.class);
+
+  private final CmapLookup glyphs;
 
   Fonts() {
     for (Face face : Face.values()) {
@@ -34,11 +39,26 @@ final class Fonts {
         throw new IllegalStateException("font " + face.resource(), e);
       }
     }
+    try {
+      glyphs = forText.get(Face.REGULAR).getUnicodeCmapLookup();
+    } catch (IOException e) {
+      throw new UncheckedIOException("font " + Face.REGULAR.resource(), e);
+    }
   }
 
   /** A face for drawings, 1 unit high. */
   Font forDrawings(Face face) {
     return forDrawings.get(face);
+  }
+
+  /** The characters of a text that the font has no glyph for, white space aside. */
+  SortedSet<Integer> missing(String text) {
+    SortedSet<Integer> missing = new TreeSet<>();
+    text.codePoints()
+        .filter(c -> !Character.isWhitespace(c) && !Character.isSpaceChar(c))
+        .filter(c -> glyphs.getGlyphId(c) == 0)
+        .forEach(missing::add);
+    return missing;
   }
 
   /** Offers all faces to one document; a face that no text uses isn't embedded. */

@@ -35,6 +35,7 @@ final class Page {
     refuseActive();
     addAnchors();
     checkLinks();
+    Words.mark(body);
     // A sentence that leads to a table or figure stays on its page; CSS alone can't tell.
     body.select("p + table, p + .compact, p + .figure, p + ul, p + ol, p + .form")
         .forEach(block -> block.previousElementSibling().addClass("lead"));

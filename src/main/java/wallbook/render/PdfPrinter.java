@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jsoup.helper.W3CDom;
@@ -26,6 +27,9 @@ final class PdfPrinter {
 
   /** Links of the page itself; nothing is loaded but pictures that are in the page. */
   private static final Pattern ALLOWED = Pattern.compile("(#|data:image/|https?:|mailto:|tel:).*");
+
+  /** Printed in place of a character that the font lacks. */
+  private static final String UNPRINTABLE = "\uFFFD";
 
   private final Fonts fonts = new Fonts();
   private final byte[] colours = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
@@ -52,6 +56,7 @@ final class PdfPrinter {
       builder.usePDDocument(pdf);
       builder.withDiagnosticConsumer(log);
       builder.withW3cDocument(dom, "");
+      builder.useReplacementText(UNPRINTABLE);
       builder.useUriResolver((base, uri) -> ALLOWED.matcher(uri).matches() ? uri : null);
       builder.useSVGDrawer(DrawingFonts.drawer(fonts));
       builder.usePdfUaAccessibility(true);
@@ -74,6 +79,11 @@ final class PdfPrinter {
     } catch (IOException e) {
       throw new UncheckedIOException("PDF of " + template, e);
     }
+  }
+
+  /** The characters of a page that the font lacks. */
+  SortedSet<Integer> unprintable(Document page) {
+    return fonts.missing(page.text());
   }
 
   /** The engine reads bookmarks from an element of its own in the page's head. */

@@ -213,6 +213,23 @@ class DocumentRendererTest {
   }
 
   @Test
+  void whatTheFontLacksIsShownAndReported() throws TemplateProblem {
+    RenderedDocument document = documents().render("a 漢 b \uD83D\uDD0C", NO_MODEL);
+    assertEquals(Set.of(0x6F22, 0x1F50C), document.unprintable());
+    assertTrue(PdfPages.of(document.pdf()).text(1).contains("a \uFFFD b \uFFFD"));
+    VeraPdf.assertAccessibleArchive(document.pdf());
+  }
+
+  @Test
+  void aWordWiderThanItsColumnIsBroken() throws TemplateProblem {
+    String template = "| Head | Next |\n| --- | --- |\n| " + "W".repeat(200) + " | x |\n";
+    PdfPages pages = PdfPages.of(documents().render(template, NO_MODEL).pdf());
+    pages.assertInkInsideMargins();
+    long drawn = pages.text(1).chars().filter(c -> c == 'W').count();
+    assertEquals(200, drawn);
+  }
+
+  @Test
   void aTableThatGoesOverPagesRepeatsItsHeadAndSplitsNoRow() throws TemplateProblem {
     StringBuilder template = new StringBuilder("| Label | Text |\n| --- | --- |\n");
     for (int i = 1; i <= 60; i++) {

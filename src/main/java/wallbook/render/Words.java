@@ -1,0 +1,48 @@
+package wallbook.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.TextNode;
+
+/**
+ * Marks the words of a page that break otherwise than others: a label or date ({@code R01-03},
+ * {@code 2026-03-14}) not at its hyphens, an overlong word anywhere. The stylesheet can't tell
+ * them.
+ */
+final class Words {
+  private static final int LONG = 28;
+
+  /** A short word with a hyphen and a digit, or a long one. */
+  private static final Pattern ODD =
+      Pattern.compile("(?<![^\\s])(?=\\S*-\\S)(?=\\S*[0-9])\\S{3,20}(?!\\S)|\\S{" + LONG + ",}");
+
+  private Words() {}
+
+  static void mark(Element body) {
+    List<TextNode> odd = new ArrayList<>();
+    body.forEachNode(
+        node -> {
+          if (node instanceof TextNode text && ODD.matcher(text.getWholeText()).find()) {
+            odd.add(text);
+          }
+        });
+    odd.forEach(Words::split);
+  }
+
+  private static void split(TextNode text) {
+    String whole = text.getWholeText();
+    Matcher word = ODD.matcher(whole);
+    int end = 0;
+    while (word.find()) {
+      text.before(new TextNode(whole.substring(end, word.start())));
+      String kind = word.group().length() < LONG ? "whole" : "long";
+      text.before(new Element("span").addClass(kind).text(word.group()));
+      end = word.end();
+    }
+    text.before(new TextNode(whole.substring(end)));
+    text.remove();
+  }
+}
