@@ -213,6 +213,29 @@ class DocumentRendererTest {
   }
 
   @Test
+  void hostileTextIsPrintedAsItStands() throws TemplateProblem {
+    record View(List<String> texts) {}
+    List<String> texts =
+        List.of(
+            "**b** | c",
+            "<b>&amp;</b>",
+            "{.x} [y](z)",
+            "</td></tr></table>",
+            "# 1. - + `c`",
+            "</style><script>",
+            "${view} <#if x>",
+            "--- R01-02-03 ---");
+    String template =
+        "# ${view.texts?join(' ')}\n\n| A |\n| --- |\n"
+            + "<#list view.texts as text>\n| ${text} |\n</#list>\n";
+    PdfPages pages = PdfPages.of(documents().render(template, new View(texts)).pdf());
+    List<String> lines = pages.text(1).lines().map(String::strip).toList();
+    assertTrue(lines.containsAll(texts), pages.text(1));
+    String joined = String.join(" ", texts);
+    assertTrue(pages.text(1).replaceAll("\\s+", " ").contains(joined), pages.text(1));
+  }
+
+  @Test
   void whatTheFontLacksIsShownAndReported() throws TemplateProblem {
     RenderedDocument document = documents().render("a 漢 b \uD83D\uDD0C", NO_MODEL);
     assertEquals(Set.of(0x6F22, 0x1F50C), document.unprintable());

@@ -5,10 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.net.URL;
+import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,5 +105,31 @@ class TemplateSourceTest {
   void aFolderThatIsNotThereIsRefused() {
     assertThrows(IOException.class, () -> TemplateSource.overriddenBy(place.resolve("none")));
     assertThrows(IOException.class, () -> TemplateSource.overriddenBy(place.resolve("outside.md")));
+  }
+
+  /** The program is one jar, in which folders can't be listed as files are. */
+  @Test
+  void theCarriedFilesAreListedFromAJarToo() throws Exception {
+    Path jar = place.resolve("program.jar");
+    Path classes =
+        Path.of(TemplateSource.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(jar));
+        Stream<Path> files = Files.walk(classes)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        zip.putNextEntry(new ZipEntry(classes.relativize(file).toString().replace('\\', '/')));
+        Files.copy(file, zip);
+        zip.closeEntry();
+      }
+    }
+    URL[] onlyTheJar = {jar.toUri().toURL()};
+    try (URLClassLoader loader =
+        new URLClassLoader(onlyTheJar, ClassLoader.getPlatformClassLoader())) {
+      Class<?> type = loader.loadClass(TemplateSource.class.getName());
+      Object carried = type.getMethod("carried").invoke(null);
+      Object listed =
+          type.getMethod("list", String.class, String.class).invoke(carried, "theme", ".css");
+      assertEquals(TemplateSource.carried().list("theme", ".css"), listed);
+      assertEquals(Set.of("theme/print.css"), listed);
+    }
   }
 }
