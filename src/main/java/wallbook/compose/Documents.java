@@ -1,6 +1,7 @@
 package wallbook.compose;
 
 import java.util.List;
+import wallbook.compose.labelmap.LabelMapComposer;
 import wallbook.compose.manual.ManualComposer;
 import wallbook.compose.report.CheckReportComposer;
 
@@ -16,6 +17,11 @@ public final class Documents {
             "homeowner-manual.md",
             "manual.title",
             composition -> new ManualComposer(composition).compose()),
+        new DocumentPlan(
+            "label-map.pdf",
+            "label-map.md",
+            "labelmap.title",
+            composition -> new LabelMapComposer(composition).compose()),
         new DocumentPlan(
             "check-report.pdf",
             "check-report.md",

@@ -1,0 +1,299 @@
+package wallbook.compose.labelmap;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import wallbook.compose.Describe;
+import wallbook.compose.drawing.Drawing;
+import wallbook.compose.drawing.ElevationMark;
+import wallbook.compose.drawing.FloorPlan;
+import wallbook.compose.drawing.FloorPlan.FloorMark;
+import wallbook.compose.drawing.Frame;
+import wallbook.compose.drawing.Legend;
+import wallbook.compose.drawing.Mark;
+import wallbook.compose.drawing.NamedOutline;
+import wallbook.compose.drawing.NorthArrow;
+import wallbook.compose.drawing.Opening;
+import wallbook.compose.drawing.Outline;
+import wallbook.compose.drawing.PointM;
+import wallbook.compose.drawing.RoomPlan;
+import wallbook.compose.drawing.ScaleUnit;
+import wallbook.compose.drawing.Spot;
+import wallbook.compose.drawing.SymbolKind;
+import wallbook.compose.drawing.WallElevation;
+import wallbook.geometry.RoomOutline;
+import wallbook.geometry.Wall;
+import wallbook.quantity.Length;
+import wallbook.record.Floor;
+import wallbook.record.Head;
+import wallbook.record.Job;
+import wallbook.record.Place;
+import wallbook.record.Point;
+import wallbook.record.Run;
+import wallbook.record.Space;
+import wallbook.wording.Phrase;
+import wallbook.wording.UnitSystem;
+import wallbook.wording.Wording;
+
+/** Turns floors, rooms and walls of a job into drawings for one reader. */
+final class PlanDrawings {
+  private static final double QUIET_ROOM_PLAN_MM = 90;
+  private static final double ROOM_PLAN_MM = 130;
+  private static final double FLOOR_PLAN_MM = 200;
+  private static final double QUIET_ELEVATION_MM = 70;
+  private static final double ELEVATION_MM = 120;
+
+  /** A drawing of up to so many marks is legible at the smaller height. */
+  private static final int QUIET_MARKS = 3;
+
+  private static final double LEGEND_MM = 40;
+  private static final int MOST_LABELS = 4;
+
+  private final Job job;
+  private final Wording wording;
+  private final Describe describe;
+
+  PlanDrawings(Job job, Wording wording) {
+    this.job = job;
+    this.wording = wording;
+    this.describe = new Describe(job, wording);
+  }
+
+  ScaleUnit unit() {
+    return wording.quantities().units() == UnitSystem.METRIC ? ScaleUnit.METRE : ScaleUnit.FOOT;
+  }
+
+  Optional<NorthArrow> north() {
+    return job.facts()
+        .north()
+        .map(a -> new NorthArrow(a.inDegrees(), wording.say("drawing.north")));
+  }
+
+  /**
+   * The floor with its rooms that have an outline and the heads on it; nothing for a floor of fewer
+   * than two rooms, whose own sheet says as much.
+   */
+  Optional<FloorPlan> floor(Floor floor) {
+    List<NamedOutline> rooms =
+        job.spaces().stream()
+            .filter(s -> s.floor().equals(floor.id()) && s.outline().size() >= 3)
+            .filter(s -> !s.kind().isOutdoor())
+            .map(s -> new NamedOutline(s.name(), outline(s)))
+            .toList();
+    if (rooms.size() < 2) {
+      return Optional.empty();
+    }
+    List<FloorMark> marks =
+        job.heads().stream()
+            .filter(h -> job.space(h.space()).floor().equals(floor.id()))
+            .flatMap(
+                h ->
+                    at(h).stream()
+                        .map(p -> new FloorMark(Symbols.of(h.kind()), p, List.of(h.name()))))
+            .toList();
+    String title = say("drawing.floor.title", "floor", floor.name());
+    String alt =
+        say(
+            "drawing.floor.alt",
+            "floor",
+            floor.name(),
+            "rooms",
+            rooms.stream().map(NamedOutline::name).collect(Collectors.joining(", ")));
+    return Optional.of(
+        new FloorPlan(Frame.pageWide(title, alt, FLOOR_PLAN_MM), rooms, marks, north(), unit()));
+  }
+
+  /** The room from above; nothing if its outline is not recorded. */
+  Optional<RoomPlan> room(Space space, List<Place> places) {
+    if (space.outline().size() < 3) {
+      return Optional.empty();
+    }
+    List<Mark> marks = new ArrayList<>();
+    for (Place place : places) {
+      spot(space, place).ifPresent(s -> marks.add(new Mark(Symbols.of(place), s, labels(place))));
+    }
+    for (Head head : job.heads()) {
+      if (head.space().equals(space.id())) {
+        at(head)
+            .ifPresent(
+                p ->
+                    marks.add(
+                        new Mark(Symbols.of(head.kind()), new Spot.At(p), List.of(head.name()))));
+      }
+    }
+    List<String> wallLengths =
+        new RoomOutline(space.outline())
+            .walls().stream().map(w -> wording.quantities().position(w.length())).toList();
+    String title = say("drawing.room.title", "room", space.name());
+    String alt =
+        say(
+            "drawing.room.alt",
+            "room",
+            space.name(),
+            "places",
+            Phrase.counted("drawing.marks", marks.size()));
+    return Optional.of(
+        new RoomPlan(
+            Frame.pageWide(
+                title, alt, marks.size() <= QUIET_MARKS ? QUIET_ROOM_PLAN_MM : ROOM_PLAN_MM),
+            outline(space),
+            wallLengths,
+            marks,
+            neighbours(space),
+            north(),
+            unit(),
+            RoomPlan.LabelStyle.AS_FITS));
+  }
+
+  /** The walls that hold a place at a known offset and height, each seen from inside. */
+  List<Drawing> elevations(Space space, List<Place> places) {
+    List<Drawing> drawings = new ArrayList<>();
+    if (space.outline().size() < 3 || space.ceilingHeight().isEmpty()) {
+      return drawings;
+    }
+    for (Wall wall : new RoomOutline(space.outline()).walls()) {
+      List<Place> here =
+          places.stream()
+              .filter(
+                  p ->
+                      p.wall().equals(Optional.of(wall.letter()))
+                          && p.offset().isPresent()
+                          && p.height().isPresent())
+              .toList();
+      if (!here.isEmpty()) {
+        drawings.add(elevation(space, wall, here));
+      }
+    }
+    return drawings;
+  }
+
+  /** The symbols that the given marks use. */
+  Drawing legend(Collection<SymbolKind> used) {
+    return Legend.of(
+        Frame.pageWide(
+            wording.say("drawing.legend.title"), wording.say("drawing.legend.alt"), LEGEND_MM),
+        used,
+        kind -> wording.say("symbol." + kind.name().toLowerCase(Locale.ROOT).replace('_', '-')),
+        wording.say("drawing.legend.note"));
+  }
+
+  /** Where a head stands on the plan, if that is recorded. */
+  Optional<PointM> at(Head head) {
+    if (head.at().isPresent()) {
+      return head.at().map(PlanDrawings::point);
+    }
+    return onWall(job.space(head.space()), head.wall(), head.offset());
+  }
+
+  private WallElevation elevation(Space space, Wall wall, List<Place> places) {
+    double width = wall.length().inMetres();
+    double height = space.ceilingHeight().orElseThrow().inMetres();
+    List<ElevationMark> marks =
+        places.stream()
+            .map(
+                p ->
+                    new ElevationMark(
+                        Symbols.of(p),
+                        p.offset().orElseThrow().inMetres(),
+                        p.height().orElseThrow().inMetres(),
+                        wording.quantities().position(p.offset().orElseThrow()),
+                        wording.quantities().position(p.height().orElseThrow()),
+                        labels(p)))
+            .toList();
+    List<Opening> openings =
+        space.openings().stream()
+            .filter(o -> o.wall().equals(wall.letter()) && o.head().isPresent())
+            .map(
+                o ->
+                    new Opening(
+                        o.offset().inMetres(),
+                        o.width().inMetres(),
+                        o.sill().map(Length::inMetres).orElse(0.0),
+                        o.head().orElseThrow().inMetres()))
+            .toList();
+    String name = describe.wall(space, wall.letter());
+    String title = say("drawing.wall.title", "room", space.name(), "wall", name);
+    String alt =
+        say(
+            "drawing.wall.alt",
+            "room",
+            space.name(),
+            "wall",
+            name,
+            "places",
+            places.stream()
+                .map(p -> p.name() + ": " + describe.where(p))
+                .collect(Collectors.joining("; ")));
+    return new WallElevation(
+        Frame.pageWide(title, alt, marks.size() <= QUIET_MARKS ? QUIET_ELEVATION_MM : ELEVATION_MM),
+        WallElevation.levelCeiling(width, height),
+        wording.quantities().position(wall.length()),
+        wording.quantities().position(space.ceilingHeight().orElseThrow()),
+        openings,
+        marks,
+        unit());
+  }
+
+  /** Labels of the cables at a place, or its name if none end there. */
+  List<String> labels(Place place) {
+    List<String> labels = job.runsAt(place).stream().map(Run::label).toList();
+    if (labels.isEmpty()) {
+      return List.of(place.label().orElse(place.name()));
+    }
+    if (labels.size() <= MOST_LABELS) {
+      return labels;
+    }
+    List<String> shown = new ArrayList<>(labels.subList(0, MOST_LABELS - 1));
+    shown.add(
+        wording.say(Phrase.counted("drawing.more-labels", labels.size() - (MOST_LABELS - 1))));
+    return shown;
+  }
+
+  private List<NamedOutline> neighbours(Space space) {
+    return job.spaces().stream()
+        .filter(
+            s ->
+                !s.id().equals(space.id())
+                    && s.floor().equals(space.floor())
+                    && s.kind().isOutdoor() == space.kind().isOutdoor()
+                    && s.outline().size() >= 3)
+        .map(s -> new NamedOutline(s.name(), outline(s)))
+        .toList();
+  }
+
+  private Optional<Spot> spot(Space space, Place place) {
+    if (place.wall().isPresent() && place.offset().isPresent()) {
+      List<Wall> walls = new RoomOutline(space.outline()).walls();
+      for (int i = 0; i < walls.size(); i++) {
+        if (walls.get(i).letter().equals(place.wall().get())) {
+          return Optional.of(new Spot.OnWall(i, place.offset().get().inMetres()));
+        }
+      }
+    }
+    return place.at().map(p -> new Spot.At(point(p)));
+  }
+
+  private static Optional<PointM> onWall(
+      Space space, Optional<String> letter, Optional<Length> offset) {
+    if (letter.isEmpty() || offset.isEmpty() || space.outline().size() < 3) {
+      return Optional.empty();
+    }
+    return new RoomOutline(space.outline()).wall(letter.get()).map(w -> point(w.at(offset.get())));
+  }
+
+  static Outline outline(Space space) {
+    return Outline.ofCornersInAnyDirection(
+        space.outline().stream().map(PlanDrawings::point).toList());
+  }
+
+  static PointM point(Point point) {
+    return new PointM(point.x().inMetres(), point.y().inMetres());
+  }
+
+  private String say(String key, Object... namesAndValues) {
+    return wording.say(Phrase.of(key, namesAndValues));
+  }
+}
