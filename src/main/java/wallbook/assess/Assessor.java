@@ -1,24 +1,34 @@
 package wallbook.assess;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Function;
+import wallbook.assess.conduit.ConduitAssessor;
 import wallbook.assess.fibre.FibreAssessor;
+import wallbook.assess.lowvoltage.LowVoltageAssessor;
+import wallbook.assess.outdoor.OutdoorAssessor;
+import wallbook.assess.speaker.SpeakerAssessor;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
 
 /** Assesses a whole job, medium by medium. */
 public final class Assessor {
-  private final FibreAssessor fibre;
+  private final List<Function<Job, List<Assessment>>> media;
 
   /**
    * @param tables limits and generic data
    */
   public Assessor(Tables tables) {
-    this.fibre = new FibreAssessor(tables);
+    this.media =
+        List.of(
+            new FibreAssessor(tables)::assess,
+            new SpeakerAssessor(tables)::assess,
+            new LowVoltageAssessor(tables)::assess,
+            new ConduitAssessor(tables)::assess,
+            new OutdoorAssessor(tables)::assess);
   }
 
   /** Everything that can be said of the job. */
   public Assessments assess(Job job) {
-    return new Assessments(Stream.of(fibre.assess(job)).flatMap(List::stream).toList());
+    return new Assessments(media.stream().flatMap(medium -> medium.apply(job).stream()).toList());
   }
 }
