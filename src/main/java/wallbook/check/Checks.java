@@ -30,7 +30,24 @@ public final class Checks {
             new RunChecks(),
             new RunGapChecks(),
             new TestChecks(figures),
-            new DateChecks(figures));
+            new DateChecks(figures),
+            new EnvironmentChecks(tables),
+            new ConduitChecks(tables),
+            new ConduitGapChecks(),
+            new BendChecks(tables, figures),
+            new StubOutChecks(tables, figures),
+            new TieChecks(tables),
+            new FibreChecks(),
+            new CableChecks(),
+            new CableGapChecks(),
+            new ZoneChecks(),
+            new GapChecks(),
+            new ExceptionChecks(),
+            new JobFactChecks(),
+            new PhotoChecks(),
+            new OpeningChecks(figures),
+            new PositionGapChecks(figures),
+            new PlausibleChecks(tables));
   }
 
   /** Everything found in a job that was read whole, in report order. */
