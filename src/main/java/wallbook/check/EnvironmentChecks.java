@@ -13,9 +13,11 @@ import wallbook.record.Cable;
 import wallbook.record.Jacket;
 import wallbook.record.Job;
 import wallbook.record.OutdoorRating;
+import wallbook.record.Place;
+import wallbook.record.PlaceKind;
+import wallbook.record.PlaceUse;
 import wallbook.record.Run;
 import wallbook.record.RunEnvironment;
-import wallbook.record.Space;
 import wallbook.reference.Row;
 import wallbook.reference.Table;
 import wallbook.reference.Tables;
@@ -136,10 +138,12 @@ final class EnvironmentChecks implements Check {
   }
 
   private static void checkOutdoorsNamed(Job job, Run run, Findings findings) {
-    Optional<Space> outside =
+    Optional<Place> outside =
         Stream.of(run.from(), run.to())
-            .map(job::spaceOf)
-            .filter(space -> space.kind().isOutdoor())
+            .flatMap(end -> end.place().stream())
+            .map(job::place)
+            .filter(place -> job.space(place.space()).kind().isOutdoor())
+            .filter(EnvironmentChecks::isAwayFromWalls)
             .findFirst();
     if (outside.isPresent() && run.environments().stream().noneMatch(OUTDOORS::contains)) {
       findings.add(
@@ -149,8 +153,13 @@ final class EnvironmentChecks implements Check {
               run.origin().position("environments"),
               "run",
               run.label(),
-              "space",
+              "place",
               outside.get().name()));
     }
+  }
+
+  /** A camera or lamp on the house is reached through its wall, a stub-out through the ground. */
+  private static boolean isAwayFromWalls(Place place) {
+    return place.kind() == PlaceKind.STUB_OUT || place.use() == PlaceUse.LANDSCAPE_AUDIO;
   }
 }

@@ -21,10 +21,13 @@ import wallbook.record.Run;
 import wallbook.record.RunCondition;
 import wallbook.record.RunEnd;
 import wallbook.record.Speaker;
+import wallbook.record.SystemKind;
 import wallbook.record.Zone;
 
 /** Things that nothing else in the record speaks of: places, heads, zones, systems. */
 final class GapChecks implements Check {
+  private static final Set<SystemKind> BETWEEN_HEADS =
+      Set.of(SystemKind.DEMARCATION, SystemKind.FIBRE, SystemKind.CONDUIT);
   private static final Set<PlaceKind> WITHOUT_RUNS =
       Set.of(PlaceKind.CONDUIT_END, PlaceKind.PULL_BOX);
 
@@ -109,7 +112,7 @@ final class GapChecks implements Check {
             .flatMap(run -> Stream.of(run.from(), run.to()))
             .map(RunEnd::place)
             .anyMatch(Optional::isPresent);
-    if (!runs.isEmpty() && !somewhere) {
+    if (!runs.isEmpty() && !somewhere && !BETWEEN_HEADS.contains(system.kind())) {
       add(
           Severity.REMARK,
           "system-without-place",

@@ -65,16 +65,14 @@ final class RunChecks implements Check {
               "run",
               run.label()));
     }
-    if (run.condition() != RunCondition.DARK && run.darkReason().isPresent()) {
+    if (run.condition() == RunCondition.IN_SERVICE && run.darkReason().isPresent()) {
       findings.add(
           Finding.of(
                   Severity.WARNING,
                   "reason-without-dark-run",
                   run.origin().position("dark_reason"),
                   "run",
-                  run.label(),
-                  "condition",
-                  Words.of("run-condition", run.condition()))
+                  run.label())
               .found(run.condition().word()));
     }
   }

@@ -16,6 +16,7 @@ import wallbook.record.Cable;
 import wallbook.record.Job;
 import wallbook.record.JobRecord;
 import wallbook.record.Kind;
+import wallbook.record.Photo;
 import wallbook.record.RunTest;
 import wallbook.record.SweepPoint;
 import wallbook.reference.Tables;
@@ -82,6 +83,7 @@ public final class JobReader {
         r -> {
           checkFormat(r, findings);
           r.tests().forEach(test -> readSweep(test, folder, sweeps, findings));
+          r.photos().forEach(photo -> checkPhoto(photo, folder, findings));
         });
     if (findings.hasErrors()) {
       Optional<Job> sound = record.map(soundPart::of).map(r -> new Job(r, catalogue, sweeps));
@@ -102,6 +104,20 @@ public final class JobReader {
                   record.format())
               .found(Integer.toString(record.format()))
               .expecting(Phrase.of("expected.format", "format", FORMAT)));
+    }
+  }
+
+  private static void checkPhoto(Photo photo, RecordFolder folder, Findings findings) {
+    if (folder.file(photo.file()).isEmpty()) {
+      findings.add(
+          Finding.of(
+                  Severity.WARNING,
+                  "photo-missing",
+                  photo.origin().position("file"),
+                  "file",
+                  photo.file())
+              .found(photo.file())
+              .expecting(Phrase.of("expected.file-beside")));
     }
   }
 
