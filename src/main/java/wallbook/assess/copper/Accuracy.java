@@ -1,0 +1,32 @@
+package wallbook.assess.copper;
+
+import java.util.Optional;
+import wallbook.assess.Assessment;
+import wallbook.assess.Verdict;
+import wallbook.quantity.Decibels;
+import wallbook.wording.Phrase;
+
+/**
+ * Accuracy of a field instrument at the limit, as the record gives it. A pass by less is marginal;
+ * a miss by less is still a miss, and worth measuring again.
+ */
+record Accuracy(Optional<Decibels> stated) {
+
+  /** The verdict of a margin, with what is to be said of the accuracy beside it. */
+  Verdict judge(Decibels margin, Assessment.Builder builder) {
+    boolean inside = margin.inDecibels() >= 0;
+    if (stated.isEmpty()) {
+      builder.assuming(Phrase.of("pairs.accuracy.not-stated"));
+      return inside ? Verdict.WITHIN : Verdict.BEYOND;
+    }
+    boolean marginal = Math.abs(margin.inDecibels()) <= stated.get().inDecibels();
+    if (marginal) {
+      String key = inside ? "pairs.accuracy.marginal-pass" : "pairs.accuracy.marginal-fail";
+      builder.assuming(Phrase.of(key, "accuracy", stated.get()));
+    }
+    if (!inside) {
+      return Verdict.BEYOND;
+    }
+    return marginal ? Verdict.CONDITIONAL : Verdict.WITHIN;
+  }
+}
