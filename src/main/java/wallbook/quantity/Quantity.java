@@ -25,6 +25,7 @@ public sealed interface Quantity
         PowerLevel,
         Ratio,
         Resistance,
+        SignalLevel,
         Temperature,
         Voltage,
         Wavelength {}

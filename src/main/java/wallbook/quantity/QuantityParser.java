@@ -159,6 +159,7 @@ public final class QuantityParser {
     add(all, Resistance.class, v -> Resistance.ohms(v * 1000), "kohm", "kΩ");
     add(all, Decibels.class, Decibels::decibels, "dB");
     add(all, PowerLevel.class, PowerLevel::dbm, "dBm");
+    add(all, SignalLevel.class, SignalLevel::dbmv, "dBmV");
     add(all, Power.class, Power::watts, "W");
     add(all, Power.class, Power::milliwatts, "mW");
     add(all, Voltage.class, Voltage::volts, "V");

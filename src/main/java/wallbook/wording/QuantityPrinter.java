@@ -26,6 +26,7 @@ import wallbook.quantity.PowerLevel;
 import wallbook.quantity.Quantity;
 import wallbook.quantity.Ratio;
 import wallbook.quantity.Resistance;
+import wallbook.quantity.SignalLevel;
 import wallbook.quantity.Temperature;
 import wallbook.quantity.Voltage;
 import wallbook.quantity.Wavelength;
@@ -79,6 +80,8 @@ public final class QuantityPrinter {
       return with(q.inDecibelsPerKilometre(), 1, "dB/km");
     } else if (quantity instanceof PowerLevel q) {
       return with(q.inDbm(), 1, "dBm");
+    } else if (quantity instanceof SignalLevel q) {
+      return with(q.inDbmv(), 1, "dBmV");
     } else if (quantity instanceof Power q) {
       return with(q.inWatts(), q.inWatts() < 100 ? 1 : 0, "W");
     } else if (quantity instanceof Voltage q) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wallbook.assess.Assessment;
+import wallbook.assess.Clauses;
 import wallbook.assess.Verdict;
 import wallbook.quantity.Count;
 import wallbook.quantity.Decibels;
@@ -68,7 +69,7 @@ record ApplicationCase(
     return result
         .value(first.value())
         .limit(first.limit(), first.margin())
-        .limitedBy(Words.all(words))
+        .limitedBy(Clauses.joined(words))
         .verdict(Verdict.BEYOND, first.source());
   }
 
@@ -97,7 +98,7 @@ record ApplicationCase(
         .value(first.value())
         .limit(first.limit(), first.margin())
         .limitedBy(
-            Words.all(
+            Clauses.joined(
                 lossDecides
                     ? List.of(loss.words(), length.words(), fibres.words())
                     : List.of(length.words(), loss.words(), fibres.words())))

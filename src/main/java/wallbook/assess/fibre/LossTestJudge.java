@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import wallbook.assess.Assessment;
+import wallbook.assess.Clauses;
 import wallbook.assess.Verdict;
 import wallbook.quantity.Decibels;
 import wallbook.quantity.Length;
@@ -117,6 +118,6 @@ final class LossTestJudge {
   }
 
   private static Phrase clauses(List<Budgeted> budgets, Predicate<Budgeted> which) {
-    return Words.all(budgets.stream().filter(which).map(Budgeted::words).toList());
+    return Clauses.joined(budgets.stream().filter(which).map(Budgeted::words).toList());
   }
 }

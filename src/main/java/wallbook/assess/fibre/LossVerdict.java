@@ -3,6 +3,7 @@ package wallbook.assess.fibre;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import wallbook.assess.Clauses;
 import wallbook.quantity.Decibels;
 import wallbook.quantity.Length;
 import wallbook.reference.Source;
@@ -113,6 +114,6 @@ final class LossVerdict {
   }
 
   private Phrase clauses(Predicate<Judged> which) {
-    return Words.all(all.stream().filter(which).map(Judged::words).toList());
+    return Clauses.joined(all.stream().filter(which).map(Judged::words).toList());
   }
 }

@@ -3,6 +3,7 @@ package wallbook.assess.fibre;
 import java.util.List;
 import java.util.Optional;
 import wallbook.assess.Assessment;
+import wallbook.assess.Clauses;
 import wallbook.assess.Verdict;
 import wallbook.quantity.Decibels;
 import wallbook.quantity.Wavelength;
@@ -101,7 +102,7 @@ final class PassiveNetworkJudge {
                     splitters.mostLoss(ways).orElseThrow(),
                     "ideal",
                     OpticalSplitters.idealLoss(ways)))
-        .map(splitter -> Words.all(List.of(words, splitter)))
+        .map(splitter -> Clauses.joined(List.of(words, splitter)))
         .orElse(words);
   }
 }

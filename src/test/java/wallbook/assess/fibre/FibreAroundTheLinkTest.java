@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wallbook.assess.Assessment;
+import wallbook.assess.PhrasesOf;
 import wallbook.assess.Verdict;
 import wallbook.quantity.Count;
 import wallbook.quantity.Decibels;
@@ -29,11 +30,10 @@ class FibreAroundTheLinkTest {
     assertDecibels(1.27, FibreJobs.only(all, "fibre.expected.850").value()); // 0.27 + 2·0.5
     assertEquals(
         Optional.of(Decibels.decibels(1.5)),
-        FibrePhrases.argument(
+        PhrasesOf.argument(
             FibreJobs.only(all, "fibre.budget.850.tia"), "fibre.budget.parts", "joints"));
     assertTrue(
-        FibrePhrases.keys(FibreJobs.only(all, "fibre.budget.850.iso"))
-            .contains("fibre.edition.iso"));
+        PhrasesOf.keys(FibreJobs.only(all, "fibre.budget.850.iso")).contains("fibre.edition.iso"));
   }
 
   @Test
@@ -75,7 +75,7 @@ class FibreAroundTheLinkTest {
     assertDecibels(most, quantity(result, "fibre.pon.left", "most"));
     assertDecibels(least, quantity(result, "fibre.pon.left", "least"));
     assertEquals(
-        Optional.of(Count.of(ways)), FibrePhrases.argument(result, "fibre.pon.splitter", "ways"));
+        Optional.of(Count.of(ways)), PhrasesOf.argument(result, "fibre.pon.splitter", "ways"));
   }
 
   @ParameterizedTest(name = "{0} connectors: {1}")
@@ -94,7 +94,7 @@ class FibreAroundTheLinkTest {
             "fibre.pon.b-plus");
 
     assertEquals(verdict, result.verdict());
-    assertEquals(words, FibrePhrases.first(result.limitedBy().orElseThrow()).key());
+    assertEquals(words, PhrasesOf.first(result.limitedBy().orElseThrow()).key());
   }
 
   @Test
@@ -105,10 +105,10 @@ class FibreAroundTheLinkTest {
     // ITU-T G.984.2 class B+: −27 dBm to −8 dBm
     assertEquals(
         Optional.of(PowerLevel.dbm(-27)),
-        FibrePhrases.argument(result, "fibre.assume.pon-levels", "sensitivity"));
+        PhrasesOf.argument(result, "fibre.assume.pon-levels", "sensitivity"));
     assertEquals(
         Optional.of(PowerLevel.dbm(-8)),
-        FibrePhrases.argument(result, "fibre.assume.pon-levels", "overload"));
+        PhrasesOf.argument(result, "fibre.assume.pon-levels", "overload"));
   }
 
   @Test
@@ -138,7 +138,7 @@ class FibreAroundTheLinkTest {
     assertEquals(17.99, decibels(result.value()), 0.005);
     assertEquals(14.89, decibels(quantity(result, "fibre.limit.cores", "area")), 0.005);
     assertEquals(-17.24, decibels(result.margin()), 0.005); // 0.75 − 17.99
-    assertTrue(FibrePhrases.keys(result).contains("fibre.assume.media-conversion"));
+    assertTrue(PhrasesOf.keys(result).contains("fibre.assume.media-conversion"));
   }
 
   @Test
@@ -153,7 +153,7 @@ class FibreAroundTheLinkTest {
       assertEquals(Verdict.BEYOND, join.verdict());
       // 20·log10(62.5/50) + 20·log10(0.275/0.20) = 1.94 + 2.77, whichever is asked
       assertEquals(4.70, decibels(join.value()), 0.01);
-      assertTrue(FibrePhrases.keys(join).stream().noneMatch(k -> k.endsWith("conversion")));
+      assertTrue(PhrasesOf.keys(join).stream().noneMatch(k -> k.endsWith("conversion")));
     }
   }
 
@@ -173,7 +173,7 @@ class FibreAroundTheLinkTest {
     for (Assessment join : joins) {
       assertEquals(Verdict.CONDITIONAL, join.verdict());
       assertEquals(
-          Optional.of(lower), FibrePhrases.argument(join, "fibre.limit.lower-class", "lower"));
+          Optional.of(lower), PhrasesOf.argument(join, "fibre.limit.lower-class", "lower"));
     }
   }
 
@@ -292,7 +292,7 @@ class FibreAroundTheLinkTest {
   }
 
   private static Optional<Quantity> quantity(Assessment result, String key, String name) {
-    return FibrePhrases.argument(result, key, name).map(Quantity.class::cast);
+    return PhrasesOf.argument(result, key, name).map(Quantity.class::cast);
   }
 
   private static double decibels(Optional<Quantity> quantity) {

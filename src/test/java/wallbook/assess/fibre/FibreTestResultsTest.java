@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wallbook.assess.Assessment;
+import wallbook.assess.PhrasesOf;
 import wallbook.assess.Verdict;
 import wallbook.quantity.Decibels;
 
@@ -80,7 +81,7 @@ class FibreTestResultsTest {
     assertEquals(Verdict.WITHIN, tenGigabit.verdict());
     assertEquals(0.4, ((Decibels) tenGigabit.margin().orElseThrow()).inDecibels(), 1e-9);
     assertEquals(Verdict.BEYOND, FibreJobs.only(all, "fibre.test.850").verdict());
-    assertTrue(FibrePhrases.keys(tenGigabit).contains("fibre.by-test"));
+    assertTrue(PhrasesOf.keys(tenGigabit).contains("fibre.by-test"));
   }
 
   @ParameterizedTest(name = "{0} dB: {1}")
@@ -185,7 +186,7 @@ class FibreTestResultsTest {
 
     assertEquals(Verdict.NOT_STATED, result.verdict());
     assertEquals("fibre.missing.termination", result.missing().get(0).key());
-    assertTrue(FibrePhrases.keys(result).contains("fibre.assume.readings-ignored"));
+    assertTrue(PhrasesOf.keys(result).contains("fibre.assume.readings-ignored"));
     assertTrue(all.stream().noneMatch(a -> a.topic().startsWith("fibre.test.")));
     // 2.6 − 1.77: the budget, not the reading
     assertEquals(
@@ -204,7 +205,7 @@ class FibreTestResultsTest {
             "fibre.tested");
 
     assertEquals(Verdict.NOT_STATED, result.verdict());
-    assertTrue(FibrePhrases.keys(result).contains("fibre.assume.continuous"));
+    assertTrue(PhrasesOf.keys(result).contains("fibre.assume.continuous"));
   }
 
   private static List<Assessment> tested(String run, String losses) {

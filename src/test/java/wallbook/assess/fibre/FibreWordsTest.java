@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import wallbook.assess.Assessment;
+import wallbook.assess.PartWords;
+import wallbook.assess.PhrasesOf;
 import wallbook.wording.Phrase;
 import wallbook.wording.UnitSystem;
 
@@ -134,6 +136,6 @@ class FibreWordsTest {
                       + radius
                       + "}], contents: [r], pull_string: none, condition: clear}]\n")));
     }
-    return all.stream().flatMap(a -> FibrePhrases.all(a).stream()).distinct().toList();
+    return all.stream().flatMap(a -> PhrasesOf.all(a).stream()).distinct().toList();
   }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wallbook.assess.Assessment;
+import wallbook.assess.PhrasesOf;
 import wallbook.assess.Verdict;
 import wallbook.quantity.Count;
 import wallbook.quantity.Decibels;
@@ -28,7 +29,7 @@ class OpticalApplicationsOverRunsTest {
     assertDecibels(2.6, tenGigabit.limit());
     assertDecibels(0.83, tenGigabit.margin()); // 2.6 − 1.77
     assertEquals("fibre.limit.loss", firstWords(tenGigabit));
-    assertTrue(FibrePhrases.keys(tenGigabit).contains("fibre.assume.other-edition"));
+    assertTrue(PhrasesOf.keys(tenGigabit).contains("fibre.assume.other-edition"));
   }
 
   @ParameterizedTest
@@ -42,7 +43,7 @@ class OpticalApplicationsOverRunsTest {
     assertMetres(-20, result.margin());
     assertEquals("fibre.short.length", firstWords(result));
     // 1.77 ≤ 1.8 with 3.0 dB/km, 1.815 > 1.8 with 3.5: the words say so beside the length.
-    assertTrue(FibrePhrases.keys(result).contains("fibre.limit.editions-differ"));
+    assertTrue(PhrasesOf.keys(result).contains("fibre.limit.editions-differ"));
   }
 
   @Test
@@ -106,7 +107,7 @@ class OpticalApplicationsOverRunsTest {
     assertDecibels(3.18, tenGigabit.value());
     assertDecibels(-0.58, tenGigabit.margin()); // 2.6 − 3.18
     assertEquals("fibre.short.loss", firstWords(tenGigabit));
-    assertTrue(FibrePhrases.keys(tenGigabit).contains("fibre.limit.joints")); // 3.0 > 1.5
+    assertTrue(PhrasesOf.keys(tenGigabit).contains("fibre.limit.joints")); // 3.0 > 1.5
     assertEquals(Verdict.BEYOND, application("25gbase-sr", run, joints).verdict());
     assertEquals(Verdict.WITHIN, gigabit.verdict());
     assertDecibels(0.38, gigabit.margin()); // 3.56 − 3.18
@@ -122,7 +123,7 @@ class OpticalApplicationsOverRunsTest {
     assertEquals(Verdict.BEYOND, parallel.verdict());
     assertDecibels(2.55, parallel.value());
     assertDecibels(1.5, parallel.limit());
-    assertFalse(FibrePhrases.keys(parallel).contains("fibre.short.length"));
+    assertFalse(PhrasesOf.keys(parallel).contains("fibre.short.length"));
     assertEquals(Verdict.WITHIN, tenGigabit.verdict());
     assertDecibels(0.35, tenGigabit.margin()); // 2.9 − 2.55
   }
@@ -157,7 +158,7 @@ class OpticalApplicationsOverRunsTest {
     assertEquals(left, ((Decibels) result.margin().orElseThrow()).inDecibels(), 1e-9);
     assertEquals(
         metres >= 229 && metres <= 266,
-        FibrePhrases.keys(result).contains("fibre.limit.editions-differ"));
+        PhrasesOf.keys(result).contains("fibre.limit.editions-differ"));
   }
 
   @Test
@@ -180,7 +181,7 @@ class OpticalApplicationsOverRunsTest {
     assertMetres(5, result.margin());
     assertEquals("fibre.limit.length", firstWords(result));
     assertEquals(Verdict.CONDITIONAL, result.verdict()); // 5 m left for cords
-    assertTrue(FibrePhrases.keys(result).contains("fibre.assume.cords-short"));
+    assertTrue(PhrasesOf.keys(result).contains("fibre.assume.cords-short"));
   }
 
   @Test
@@ -189,8 +190,8 @@ class OpticalApplicationsOverRunsTest {
 
     assertEquals(Verdict.CONDITIONAL, result.verdict());
     assertDecibels(0.83, result.margin());
-    assertTrue(FibrePhrases.keys(result).contains("fibre.assume.once-terminated"));
-    assertTrue(FibrePhrases.keys(result).contains("fibre.assume.connectors.usual.other"));
+    assertTrue(PhrasesOf.keys(result).contains("fibre.assume.once-terminated"));
+    assertTrue(PhrasesOf.keys(result).contains("fibre.assume.connectors.usual.other"));
   }
 
   @Test
@@ -199,7 +200,7 @@ class OpticalApplicationsOverRunsTest {
         application("10gbase-sr", FibreJobs.run("r", "om3-2", "90 m", "unknown", "dark"), "");
 
     assertEquals(Verdict.CONDITIONAL, result.verdict());
-    assertTrue(FibrePhrases.keys(result).contains("fibre.assume.finish-unknown"));
+    assertTrue(PhrasesOf.keys(result).contains("fibre.assume.finish-unknown"));
   }
 
   @Test
@@ -267,7 +268,7 @@ class OpticalApplicationsOverRunsTest {
     Assessment result = application("10gbase-sr", FibreJobs.run("r", "om3-2", ""), tests);
 
     assertDecibels(1.77, result.value());
-    assertTrue(FibrePhrases.keys(result).contains("fibre.assume.length-by-test"));
+    assertTrue(PhrasesOf.keys(result).contains("fibre.assume.length-by-test"));
   }
 
   @Test
@@ -275,7 +276,7 @@ class OpticalApplicationsOverRunsTest {
     String run = FibreJobs.run("r", "om3-2", "90 m, length_by: estimate");
 
     assertTrue(
-        FibrePhrases.keys(application("10gbase-sr", run, ""))
+        PhrasesOf.keys(application("10gbase-sr", run, ""))
             .contains("fibre.assume.length-estimated"));
   }
 
@@ -283,10 +284,9 @@ class OpticalApplicationsOverRunsTest {
   void fourFibresAreTwoDuplexLinksNotOneOfEightFibres() {
     String run = FibreJobs.run("r", "om3-4", "60 m");
 
-    assertTrue(
-        FibrePhrases.keys(application("10gbase-sr", run, "")).contains("fibre.assume.links"));
+    assertTrue(PhrasesOf.keys(application("10gbase-sr", run, "")).contains("fibre.assume.links"));
     assertFalse(
-        FibrePhrases.keys(application("10gbase-sr", FibreJobs.run("r", "om3-2", "60 m"), ""))
+        PhrasesOf.keys(application("10gbase-sr", FibreJobs.run("r", "om3-2", "60 m"), ""))
             .contains("fibre.assume.links"));
     assertEquals(Verdict.BEYOND, application("40gbase-sr4", run, "").verdict());
   }
@@ -298,7 +298,7 @@ class OpticalApplicationsOverRunsTest {
     // 26 m on 160 MHz·km: a page that quotes ANSI/TIA-568.3-D
     assertEquals(
         Optional.of(Length.metres(26)),
-        FibrePhrases.argument(result, "fibre.assume.bandwidth", "reach"));
+        PhrasesOf.argument(result, "fibre.assume.bandwidth", "reach"));
   }
 
   @Test
@@ -314,7 +314,7 @@ class OpticalApplicationsOverRunsTest {
         application("10gbase-sr", singleMode, "").limitedBy().orElseThrow().key());
     assertEquals(
         Optional.of("OM3"),
-        FibrePhrases.argument(
+        PhrasesOf.argument(
             application("25gbase-sr", FibreJobs.run("r", "om1-2", "10 m"), ""),
             "fibre.limit.needs-class",
             "least"));
@@ -325,7 +325,7 @@ class OpticalApplicationsOverRunsTest {
   }
 
   private static String firstWords(Assessment assessment) {
-    return FibrePhrases.first(assessment.limitedBy().orElseThrow()).key();
+    return PhrasesOf.first(assessment.limitedBy().orElseThrow()).key();
   }
 
   private static String missing(Assessment assessment) {

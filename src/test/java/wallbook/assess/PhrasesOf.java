@@ -1,17 +1,16 @@
-package wallbook.assess.fibre;
+package wallbook.assess;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wallbook.assess.Assessment;
 import wallbook.wording.Phrase;
 
 /** Looks into the phrases of an assessment, for tests. */
-final class FibrePhrases {
-  private FibrePhrases() {}
+public final class PhrasesOf {
+  private PhrasesOf() {}
 
   /** Every phrase of an assessment, nested ones too. */
-  static List<Phrase> all(Assessment assessment) {
+  public static List<Phrase> all(Assessment assessment) {
     List<Phrase> phrases = new ArrayList<>();
     collect(assessment.asked(), phrases);
     assessment.limitedBy().ifPresent(phrase -> collect(phrase, phrases));
@@ -20,12 +19,12 @@ final class FibrePhrases {
     return phrases;
   }
 
-  static List<String> keys(Assessment assessment) {
+  public static List<String> keys(Assessment assessment) {
     return all(assessment).stream().map(Phrase::key).toList();
   }
 
   /** An argument of the phrase with the given key. */
-  static Optional<Object> argument(Assessment assessment, String key, String name) {
+  public static Optional<Object> argument(Assessment assessment, String key, String name) {
     return all(assessment).stream()
         .filter(phrase -> phrase.key().equals(key))
         .map(phrase -> phrase.arguments().get(name))
@@ -33,8 +32,8 @@ final class FibrePhrases {
   }
 
   /** The first clause of joined ones. */
-  static Phrase first(Phrase phrase) {
-    return phrase.key().equals("fibre.and")
+  public static Phrase first(Phrase phrase) {
+    return phrase.key().equals("assess.and")
         ? first((Phrase) phrase.arguments().get("first"))
         : phrase;
   }

@@ -1,10 +1,11 @@
-package wallbook.assess.fibre;
+package wallbook.assess;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -43,9 +44,14 @@ public final class PartWords {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  /** Says every phrase; one without words or with an argument missing throws. */
+  /**
+   * Says every phrase in the words of a part and those that join clauses; one without words or with
+   * an argument missing throws.
+   */
   public static List<String> say(String part, Locale locale, UnitSystem units, List<Phrase> all) {
-    Wording wording = new Wording(locale, of(part), units);
+    Map<String, String> words = new HashMap<>(of(part));
+    words.putAll(of("assess." + part.substring(part.indexOf('.') + 1)));
+    Wording wording = new Wording(locale, words, units);
     return all.stream().map(wording::say).toList();
   }
 }
