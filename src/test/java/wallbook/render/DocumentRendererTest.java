@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -99,9 +98,7 @@ class DocumentRendererTest {
   @ParameterizedTest
   @ValueSource(strings = {"A4", "LETTER"})
   void bothPapersAreFollowedInBothDirections(String paper) throws Exception {
-    DocumentFacts facts =
-        new DocumentFacts(
-            "J", "D", "en", "1", LocalDate.of(2026, 1, 2), PaperSize.valueOf(paper), "0", false);
+    DocumentFacts facts = Documents.onPaper(PaperSize.valueOf(paper));
     double[] shortAndLongMm =
         paper.equals("A4") ? new double[] {210, 297} : new double[] {215.9, 279.4};
     for (String direction : List.of("portrait", "landscape")) {
@@ -374,7 +371,7 @@ class DocumentRendererTest {
     PdfPages.Box ink = pages.ink(1);
     assertEquals(100, ink.width(), 0.6);
     assertEquals(50, ink.height(), 0.6);
-    assertEquals(18 + 10, ink.left(), 0.6);
+    assertEquals(15 + 10, ink.left(), 0.6);
   }
 
   @Test

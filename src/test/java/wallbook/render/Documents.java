@@ -26,6 +26,19 @@ public final class Documents {
           "0.1.0",
           true);
 
+  /** The same facts on a paper. */
+  public static DocumentFacts onPaper(PaperSize paper) {
+    return new DocumentFacts(
+        FACTS.jobTitle(),
+        FACTS.documentTitle(),
+        FACTS.language(),
+        FACTS.revision(),
+        FACTS.issued(),
+        paper,
+        FACTS.generatorVersion(),
+        FACTS.invented());
+  }
+
   private final Path folder;
   private final Map<String, String> words = new LinkedHashMap<>();
   private FigureRenderer figures = FigureRenderer.NONE;

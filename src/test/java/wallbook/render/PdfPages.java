@@ -18,12 +18,12 @@ import org.apache.pdfbox.text.PDFTextStripper;
 /**
  * The pages of a PDF as a reader sees them: text and ink.
  *
- * <p>The box between the margins is that of the theme: 18 mm at the sides, head and foot between 9
+ * <p>The box between the margins is that of the theme: 15 mm at the sides, head and foot between 9
  * mm and the text.
  */
 public final class PdfPages {
   private static final int DPI = 100;
-  private static final double SIDE_MM = 18;
+  private static final double SIDE_MM = 15;
   private static final double EDGE_MM = 8;
 
   /** Where head and foot end and the text begins. */
