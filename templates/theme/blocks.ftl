@@ -5,7 +5,8 @@
   <@block.caution>...</@block.caution>   what can damage something
   <@block.note>...</@block.note>         what helps to know
   <@block.figure view.plan>caption</@block.figure>   a drawing or photograph with its caption
-  <@block.compact>...</@block.compact>   a table of many columns, in smaller type
+  <@block.compact>...</@block.compact>   a table of many columns, in smaller type; the widths of its
+                                         columns in per cent: <@block.compact columns="40 30 30">
   <@block.keep>...</@block.keep>         what must not be split between pages
   <@block.form>...</@block.form>         a list whose items begin with ☐, to be ticked
   <@block.page/>                         what follows starts a page
@@ -40,8 +41,8 @@ ${.data_model.figure(drawing)}
 </div>
 </div>
 </#macro>
-<#macro compact>
-<div class="compact">
+<#macro compact columns="">
+<div class="compact"<#if columns?has_content> data-columns="${columns}"</#if>>
 
 <#nested>
 

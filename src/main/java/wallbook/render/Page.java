@@ -36,6 +36,7 @@ final class Page {
     addAnchors();
     checkLinks();
     Words.mark(body);
+    setColumns();
     // A sentence that leads to a table or figure stays on its page; CSS alone can't tell.
     body.select("p + table, p + .compact, p + .figure, p + ul, p + ol, p + .form")
         .forEach(block -> block.previousElementSibling().addClass("lead"));
@@ -77,6 +78,33 @@ final class Page {
     page.select("th:not([scope])").attr("scope", "col");
     page.outputSettings().prettyPrint(false);
     return page;
+  }
+
+  /**
+   * Gives the columns of a table inside an element with {@code data-columns} their widths, in per
+   * cent of the table's.
+   */
+  private void setColumns() throws TemplateProblem {
+    for (Element around : body.select("[data-columns]")) {
+      String[] widths = around.attr("data-columns").trim().split("\\s+");
+      around.removeAttr("data-columns");
+      for (Element table : around.select("table")) {
+        int cells = table.select("tr").first().childrenSize();
+        if (cells != widths.length) {
+          throw new TemplateProblem(
+              template, widths.length + " column widths for a table of " + cells + " columns");
+        }
+        Element group = new Element("colgroup");
+        for (String width : widths) {
+          if (!width.matches("\\d{1,2}")) {
+            throw new TemplateProblem(template, "not a column width: " + width);
+          }
+          group.appendElement("col").attr("style", "width: " + width + "%");
+        }
+        table.prependChild(group);
+        table.addClass("columns-set");
+      }
+    }
   }
 
   private static Element parseBody(String template, String html) throws TemplateProblem {

@@ -40,10 +40,10 @@ import wallbook.wording.Wording;
 
 /** Turns floors, rooms and walls of a job into drawings for one reader. */
 final class PlanDrawings {
-  private static final double QUIET_ROOM_PLAN_MM = 90;
+  private static final double QUIET_ROOM_PLAN_MM = 115;
   private static final double ROOM_PLAN_MM = 130;
   private static final double FLOOR_PLAN_MM = 200;
-  private static final double QUIET_ELEVATION_MM = 70;
+  private static final double QUIET_ELEVATION_MM = 90;
   private static final double ELEVATION_MM = 120;
 
   /** A drawing of up to so many marks is legible at the smaller height. */
