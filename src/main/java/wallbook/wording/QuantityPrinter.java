@@ -99,16 +99,16 @@ public final class QuantityPrinter {
           ? with(q.inKilogramsPerKilometre(), 0, "kg/km")
           : with(q.inPoundsPerThousandFeet(), 0, "lb/1000" + NO_BREAK_SPACE + "ft");
     } else if (quantity instanceof Frequency q) {
-      return with(q.inMegahertz(), q.inMegahertz() < 100 ? 2 : 0, "MHz");
+      return with(q.inMegahertz(), q.inMegahertz() < 100 ? decimals(q.inMegahertz(), 2) : 0, "MHz");
     } else if (quantity instanceof Delay q) {
       return with(q.inNanoseconds(), 0, "ns");
     } else if (quantity instanceof Ratio q) {
       return with(q.inPercent(), 1, "%");
     } else if (quantity instanceof Wavelength q) {
-      return with(q.inNanometres(), 0, "nm");
+      return Math.round(q.inNanometres()) + NO_BREAK_SPACE + "nm"; // a name: 1310, not 1,310
     } else if (quantity instanceof DataRate q) {
       return q.inGigabitsPerSecond() >= 1
-          ? with(q.inGigabitsPerSecond(), 1, "Gb/s")
+          ? with(q.inGigabitsPerSecond(), decimals(q.inGigabitsPerSecond(), 1), "Gb/s")
           : with(q.inMegabitsPerSecond(), 0, "Mb/s");
     } else if (quantity instanceof Temperature q) {
       return metric
@@ -177,6 +177,11 @@ public final class QuantityPrinter {
       rounded = rounded.abs();
     }
     return format.format(rounded).replace('-', '−');
+  }
+
+  /** The given decimals, or none for a whole number: 31.25 MHz and 2.5 Gb/s, but 5 and 10. */
+  private static int decimals(double value, int decimals) {
+    return value == Math.rint(value) ? 0 : decimals;
   }
 
   private static String half(long whole) {

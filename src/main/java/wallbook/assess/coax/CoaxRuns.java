@@ -26,6 +26,11 @@ import wallbook.wording.Phrase;
 final class CoaxRuns {
   private static final Set<PlaceUse> ANTENNAS =
       EnumSet.of(PlaceUse.SATELLITE_ANTENNA, PlaceUse.OFF_AIR_ANTENNA, PlaceUse.CELLULAR_ANTENNA);
+
+  /** Antennas that receive from outside; a repeater has antennas inside as well. */
+  private static final Set<PlaceUse> RECEIVING =
+      EnumSet.of(PlaceUse.SATELLITE_ANTENNA, PlaceUse.OFF_AIR_ANTENNA);
+
   private static final Set<RunEnvironment> OUTDOORS =
       EnumSet.of(
           RunEnvironment.BURIED, RunEnvironment.OUTDOOR_EXPOSED, RunEnvironment.OUTDOOR_CONDUIT);
@@ -64,7 +69,7 @@ final class CoaxRuns {
             .reduce(Decibels.decibels(0), Decibels::plus);
     boolean toAntenna =
         ends(run).anyMatch(end -> use(job, end).filter(ANTENNAS::contains).isPresent());
-    if (toAntenna || isExterior(job, run)) {
+    if (isExterior(job, run)) {
       assumptions.add(Phrase.of("coax.assume.bonding"));
     }
     return new CoaxRun(
@@ -113,13 +118,13 @@ final class CoaxRuns {
 
   private static boolean isExterior(Job job, Run run) {
     return run.environments().stream().anyMatch(OUTDOORS::contains)
-        || ends(run)
-            .anyMatch(
-                end ->
-                    job.spaceOf(end).kind().isOutdoor()
-                        || end.head()
-                            .filter(id -> job.head(id).kind() == HeadKind.DEMARCATION)
-                            .isPresent());
+        || ends(run).anyMatch(end -> isExterior(job, end));
+  }
+
+  private static boolean isExterior(Job job, RunEnd end) {
+    return job.spaceOf(end).kind().isOutdoor()
+        || use(job, end).filter(RECEIVING::contains).isPresent()
+        || end.head().filter(id -> job.head(id).kind() == HeadKind.DEMARCATION).isPresent();
   }
 
   private static Optional<PlaceUse> use(Job job, RunEnd end) {

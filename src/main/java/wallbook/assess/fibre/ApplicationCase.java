@@ -10,6 +10,7 @@ import wallbook.quantity.Count;
 import wallbook.quantity.Decibels;
 import wallbook.quantity.Length;
 import wallbook.record.FibreClass;
+import wallbook.record.RunTest;
 import wallbook.reference.Source;
 import wallbook.reference.Standing;
 import wallbook.wording.Phrase;
@@ -17,7 +18,7 @@ import wallbook.wording.Phrase;
 /**
  * One link held against one application that its class of fibre carries: fibres, length, loss.
  *
- * @param accuracy of the test that the loss was measured in, if it was
+ * @param test that the loss was measured in, if it was
  * @param usualCords patch cords that a channel is usually given
  */
 record ApplicationCase(
@@ -26,7 +27,7 @@ record ApplicationCase(
     OpticalApplication application,
     OpticalReach reach,
     List<LossCandidate> losses,
-    Optional<Decibels> accuracy,
+    Optional<RunTest> test,
     Length usualCords,
     ApplicationNotes notes) {
 
@@ -37,11 +38,15 @@ record ApplicationCase(
     Optional<LimitCheck> length =
         link.length().map(l -> LimitCheck.length(l, reach.reach(), source(reach.reachStanding())));
     LossVerdict loss = LossVerdict.of(losses, reach.loss(), source(reach.lossStanding()));
-    loss.by().ifPresent(by -> result.assuming(Phrase.of("fibre.assume.loss", "by", by)));
     List<LimitCheck> failed = new ArrayList<>();
     fibres.filter(check -> !check.holds()).ifPresent(failed::add);
     length.filter(check -> !check.holds()).ifPresent(failed::add);
     loss.check().filter(check -> !check.holds()).ifPresent(failed::add);
+    boolean fibresAloneFail =
+        failed.size() == 1 && fibres.filter(check -> !check.holds()).isPresent();
+    if (!fibresAloneFail) {
+      assume(result, loss);
+    }
     if (!failed.isEmpty()) {
       return beyond(result, failed, loss);
     }
@@ -85,7 +90,8 @@ record ApplicationCase(
     result.assuming(
         Phrase.of(cordsFit ? "fibre.assume.cords" : "fibre.assume.cords-short", "cords", cords));
     Decibels lossLeft = (Decibels) lossCheck.margin();
-    Optional<Decibels> doubt = accuracy.filter(within -> lossLeft.compareTo(within) < 0);
+    Optional<Decibels> doubt =
+        test.flatMap(RunTest::accuracy).filter(within -> lossLeft.compareTo(within) < 0);
     doubt.ifPresent(
         within -> result.assuming(Phrase.of("fibre.assume.accuracy", "accuracy", within)));
     boolean plain =
@@ -104,6 +110,15 @@ record ApplicationCase(
                     : List.of(length.words(), loss.words(), fibres.words())))
         .verdict(
             plain ? Verdict.WITHIN : Verdict.CONDITIONAL, lossCheck.source().and(length.source()));
+  }
+
+  /** A measured loss holds the joints; a budget has them from the record or by assumption. */
+  private void assume(Assessment.Builder result, LossVerdict loss) {
+    link.cableNotes().forEach(result::assuming);
+    if (test.isEmpty()) {
+      link.jointNotes().forEach(result::assuming);
+    }
+    loss.by().ifPresent(by -> result.assuming(Phrase.of("fibre.assume.loss", "by", by)));
   }
 
   private Source source(Standing standing) {

@@ -55,14 +55,13 @@ final class ApplicationJudge {
           .limitedBy(otherClass(application, fibreClass))
           .verdict(Verdict.BEYOND, application.source());
     }
-    link.assumptions().forEach(result::assuming);
     return new ApplicationCase(
             link,
             fibreClass,
             application,
             reach.get(),
             losses.of(link, fibreClass, reach.get().wavelength()),
-            losses.measured(link, reach.get().wavelength()).flatMap(r -> r.test().accuracy()),
+            losses.measured(link, reach.get().wavelength()).map(Reading::test),
             usualCords,
             notes)
         .judge(result);

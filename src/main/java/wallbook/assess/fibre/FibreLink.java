@@ -2,6 +2,7 @@ package wallbook.assess.fibre;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wallbook.quantity.Length;
 import wallbook.record.FibreClass;
 import wallbook.record.Run;
@@ -13,7 +14,8 @@ import wallbook.wording.Phrase;
  * @param length of the cable, which is that of the link without patch cords
  * @param joints as made, or for a fibre that is not terminated as it would be once it is
  * @param terminated whether both ends are terminated
- * @param assumptions how length and joints were arrived at
+ * @param cableNotes how length and termination are known
+ * @param jointNotes how the joints are known
  * @param readings losses read with light source and power meter; none counts before both ends are
  *     terminated
  */
@@ -24,11 +26,18 @@ record FibreLink(
     Optional<Length> length,
     Joints joints,
     boolean terminated,
-    List<Phrase> assumptions,
+    List<Phrase> cableNotes,
+    List<Phrase> jointNotes,
     List<Reading> readings) {
   FibreLink {
-    assumptions = List.copyOf(assumptions);
+    cableNotes = List.copyOf(cableNotes);
+    jointNotes = List.copyOf(jointNotes);
     readings = List.copyOf(readings);
+  }
+
+  /** What is taken for granted of a budget. */
+  List<Phrase> assumptions() {
+    return Stream.concat(cableNotes.stream(), jointNotes.stream()).toList();
   }
 
   String id() {

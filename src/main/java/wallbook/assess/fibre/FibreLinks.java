@@ -39,9 +39,16 @@ final class FibreLinks {
 
   private FibreLink link(Job job, Run run) {
     Cable cable = job.cableOf(run);
-    List<Phrase> assumptions = new ArrayList<>();
-    Optional<Length> length = length(run, job.testsOf(run), assumptions);
-    Joints joints = joints(run, job.fibreOf(run), assumptions);
+    List<Phrase> cableNotes = new ArrayList<>();
+    if (!run.isTerminated()) {
+      boolean unknown =
+          run.from().finish() == Finish.UNKNOWN || run.to().finish() == Finish.UNKNOWN;
+      cableNotes.add(
+          Phrase.of(unknown ? "fibre.assume.finish-unknown" : "fibre.assume.once-terminated"));
+    }
+    Optional<Length> length = length(run, job.testsOf(run), cableNotes);
+    List<Phrase> jointNotes = new ArrayList<>();
+    Joints joints = joints(run, job.fibreOf(run), jointNotes);
     return new FibreLink(
         run,
         cable.fibreClass(),
@@ -49,7 +56,8 @@ final class FibreLinks {
         length,
         joints,
         run.isTerminated(),
-        assumptions,
+        cableNotes,
+        jointNotes,
         run.isTerminated() ? readings(job.testsOf(run)) : List.of());
   }
 
@@ -70,12 +78,6 @@ final class FibreLinks {
   }
 
   private Joints joints(Run run, Optional<Fibre> facts, List<Phrase> assumptions) {
-    if (!run.isTerminated()) {
-      boolean unknown =
-          run.from().finish() == Finish.UNKNOWN || run.to().finish() == Finish.UNKNOWN;
-      assumptions.add(
-          Phrase.of(unknown ? "fibre.assume.finish-unknown" : "fibre.assume.once-terminated"));
-    }
     int connectors =
         counted("fibre.assume.connectors", "connectors", connectors(run, facts), assumptions);
     int splices = counted("fibre.assume.splices", "splices", splices(run, facts), assumptions);

@@ -13,8 +13,8 @@ import wallbook.wording.Phrase;
 
 /**
  * What a single-mode run in the house takes of the path loss of each class of passive optical
- * network, and what is left for the provider's plant. The provider owns the whole path; only a run
- * that loses more than the whole path may is judged.
+ * network, and what is left for the provider's plant. The provider owns the whole path, so a run is
+ * never more than conditionally within; one that loses more than the whole path may is beyond.
  */
 final class PassiveNetworkJudge {
   private final List<PassiveNetworkClass> classes;
@@ -81,7 +81,7 @@ final class PassiveNetworkJudge {
         .value(check.value())
         .limit(check.limit(), check.margin())
         .limitedBy(check.holds() ? left(network, house.loss()) : check.words())
-        .verdict(check.holds() ? Verdict.INFORMATION : Verdict.BEYOND, check.source());
+        .verdict(check.holds() ? Verdict.CONDITIONAL : Verdict.BEYOND, check.source());
   }
 
   private Phrase left(PassiveNetworkClass network, Decibels house) {

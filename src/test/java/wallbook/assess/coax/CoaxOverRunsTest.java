@@ -226,13 +226,13 @@ class CoaxOverRunsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"dish", "mast", "roof-cell"})
-  void aRunToAnAntennaIsNoOutletRunAndIsBonded(String place) {
+  @CsvSource({"dish, true", "mast, true", "roof-cell, false"})
+  void aRunToAnAntennaIsNoOutletRunAndAReceivingOneIsBonded(String place, boolean bonded) {
     String from = "{head: rack, panel: C1, port: 1, finish: terminated}";
     List<Assessment> all = CoaxJobs.assess(CoaxJobs.run("series-6", from, place, "length: 100 ft"));
 
     assertTrue(all.stream().noneMatch(a -> a.topic().equals("coax.length")));
-    assertTrue(isBonded(CoaxJobs.only(all, "coax.use.satellite.if")));
+    assertEquals(bonded, isBonded(CoaxJobs.only(all, "coax.use.satellite.if")));
   }
 
   @Test

@@ -250,6 +250,13 @@ class OpticalApplicationsOverRunsTest {
   }
 
   @Test
+  void tooFewFibresNeedNoAssumptions() {
+    Assessment result = application("40gbase-sr4", FibreJobs.coiled("r", "om3-2", "90 m"), "");
+
+    assertEquals(List.of(), result.assumptions());
+  }
+
+  @Test
   void aPairFailsAnEightFibreApplicationEvenWithoutItsLength() {
     Assessment result = application("40gbase-sr4", FibreJobs.run("r", "om3-2", ""), "");
 
