@@ -22,7 +22,7 @@ final class StubOutChecks implements Check {
   private final Ratio coilDifference;
 
   StubOutChecks(Tables tables, CheckFigures figures) {
-    this.leastCover = tables.table("burial-cover").row("garden");
+    this.leastCover = tables.table("burial-cover").row("low-voltage", "garden");
     this.coilDifference = figures.share("coil-length");
   }
 
