@@ -90,30 +90,29 @@ final class LineAssessor {
 
   /** The load against what the amplifier takes; wire resistance is no licence for a lower load. */
   private Optional<Assessment> amplifierLoad(SpeakerPath path) {
-    Optional<Zone> zone = path.zone().filter(z -> z.lineVoltage().isEmpty());
+    Optional<Zone> zone = path.zone().filter(z -> ZoneLoads.line(z).isEmpty());
     if (zone.isEmpty() || path.load().isEmpty() || !path.variant().isEmpty()) {
       return Optional.empty();
     }
     Resistance load = path.load().get();
-    Optional<Resistance> stated = zone.get().amplifierMinimum();
-    Resistance least = stated.orElseGet(practice::amplifierLeastLoad);
+    Resistance least = practice.leastLoad(zone.get());
     Assessment.Builder builder =
         Assessment.of(path.subject(), "speaker.load", Phrase.of("speaker.asked.load"))
             .value(load)
             .limit(least, load.minus(least))
             .limitedBy(Phrase.of("speaker.limit.amplifier", "load", path.loadSaid()))
             .assuming(Phrase.of("speaker.assume.own-channel"));
-    if (stated.isEmpty()) {
+    if (practice.stated(zone.get()).isEmpty()) {
       builder.assuming(Phrase.of("speaker.assume.amplifier", "least", least));
     }
     return Optional.of(
         builder.verdict(
             load.compareTo(least) >= 0 ? Verdict.WITHIN : Verdict.BEYOND,
-            practice.amplifierSource()));
+            practice.leastLoadSource(zone.get())));
   }
 
   private Optional<Assessment> damping(SpeakerPath path) {
-    Optional<Zone> zone = path.zone().filter(z -> z.lineVoltage().isEmpty());
+    Optional<Zone> zone = path.zone().filter(z -> ZoneLoads.line(z).isEmpty());
     if (zone.isEmpty()) {
       return Optional.empty();
     }

@@ -1,10 +1,12 @@
 package wallbook.assess.speaker;
 
 import java.util.List;
+import java.util.Optional;
 import wallbook.quantity.Factor;
 import wallbook.quantity.Length;
 import wallbook.quantity.Ratio;
 import wallbook.quantity.Resistance;
+import wallbook.record.Zone;
 import wallbook.record.ZoneKind;
 import wallbook.reference.Row;
 import wallbook.reference.Source;
@@ -13,6 +15,8 @@ import wallbook.reference.Tables;
 
 /** The figures that speaker lines are judged by, as the reference tables have them. */
 final class SpeakerPractice {
+  private static final String USUAL_LOAD = "amplifier-least-load";
+
   private final Table practice;
   private final Table zones;
   private final Table volumeControls;
@@ -46,12 +50,20 @@ final class SpeakerPractice {
     return extensionGauges;
   }
 
-  Resistance amplifierLeastLoad() {
-    return Resistance.ohms(practice.row("amplifier-least-load").number("value_ohm"));
+  /** Least load of a zone's amplifier: what the record states, else what is usual. */
+  Resistance leastLoad(Zone zone) {
+    return stated(zone)
+        .orElseGet(() -> Resistance.ohms(practice.row(USUAL_LOAD).number("value_ohm")));
   }
 
-  Source amplifierSource() {
-    return practice.row("amplifier-least-load").source();
+  /** Least load that the record states for a zone's amplifier. */
+  Optional<Resistance> stated(Zone zone) {
+    return zone.amplifierMinimum().filter(z -> z.inOhms() > 0);
+  }
+
+  /** Where {@link #leastLoad} comes from. */
+  Source leastLoadSource(Zone zone) {
+    return practice.row(stated(zone).isPresent() ? "amplifier-stated-load" : USUAL_LOAD).source();
   }
 
   /** Load that amplifiers' damping factors are stated for. */

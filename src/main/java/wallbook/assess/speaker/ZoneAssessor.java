@@ -42,7 +42,7 @@ final class ZoneAssessor {
                       Phrase.counted("speaker.missing.run", (int) (zone.speakers().size() - fed))),
                   practice.limits().get(0).source()));
     }
-    if (zone.lineVoltage().isPresent()) {
+    if (ZoneLoads.line(zone).isPresent()) {
       all.add(taps(zone));
     } else {
       lowestImpedance(zone)
@@ -80,20 +80,14 @@ final class ZoneAssessor {
         .filter(z -> z.inOhms() > 0);
   }
 
-  private Resistance least(Zone zone) {
-    return zone.amplifierMinimum()
-        .filter(z -> z.inOhms() > 0)
-        .orElseGet(practice::amplifierLeastLoad);
-  }
-
   /** How many such speakers one channel of the amplifier takes side by side. */
   private Assessment most(Zone zone, Resistance lowest) {
-    Resistance least = least(zone);
+    Resistance least = practice.leastLoad(zone);
     return Assessment.of(
             zone.id(), "speaker.channel.most", Phrase.of("speaker.asked.most", "impedance", lowest))
         .value(Count.of((int) Math.floor(lowest.ratioTo(least) + 1e-9)))
         .limitedBy(Phrase.of("speaker.limit.channel", "least", least))
-        .verdict(Verdict.INFORMATION, practice.amplifierSource());
+        .verdict(Verdict.INFORMATION, practice.leastLoadSource(zone));
   }
 
   /**
@@ -103,7 +97,7 @@ final class ZoneAssessor {
   private Assessment setting(Zone zone) {
     Resistance load =
         zone.speakers().stream().map(ZoneLoads::load).min(Comparator.naturalOrder()).orElseThrow();
-    Resistance least = least(zone);
+    Resistance least = practice.leastLoad(zone);
     double wanted = least.ratioTo(load);
     List<Double> settings = practice.volumeControlSettings();
     OptionalDouble setting =

@@ -22,10 +22,14 @@ final class ZoneLoads {
 
   /** The way over a wire to the speakers on it, without what lies before the wire. */
   SpeakerPath over(Wire wire, List<Speaker> speakers) {
-    return zone.lineVoltage()
-        .filter(v -> v.inVolts() > 0)
+    return line(zone)
         .map(line -> constantVoltage(wire, speakers, line))
         .orElseGet(() -> lowImpedance(wire, speakers));
+  }
+
+  /** Voltage of the zone's line, if it is one of constant voltage. */
+  static Optional<Voltage> line(Zone zone) {
+    return zone.lineVoltage().filter(v -> v.inVolts() > 0);
   }
 
   private SpeakerPath constantVoltage(Wire wire, List<Speaker> speakers, Voltage line) {
@@ -53,7 +57,7 @@ final class ZoneLoads {
       }
       watts += speaker.power().get().inWatts() * count(speaker);
     }
-    return Optional.of(Power.watts(watts)).filter(p -> p.inWatts() > 0);
+    return Optional.of(Power.watts(watts));
   }
 
   private SpeakerPath lowImpedance(Wire wire, List<Speaker> speakers) {

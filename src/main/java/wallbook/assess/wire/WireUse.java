@@ -30,11 +30,8 @@ public final class WireUse {
 
   private WireUse() {}
 
-  /** Whether a run may feed loudspeakers. */
+  /** Whether speaker cable may feed loudspeakers, named by a zone or not. */
   public static boolean forSpeakers(Job job, Run run) {
-    if (isInZone(job, run)) {
-      return true;
-    }
     return medium(job, run) == Medium.SPEAKER
         && run.feed().isEmpty()
         && uses(job, run).noneMatch(WireUse::isSupplied);
@@ -53,7 +50,7 @@ public final class WireUse {
   }
 
   /** Whether a zone of the record names the run for one of its speakers. */
-  public static boolean isInZone(Job job, Run run) {
+  private static boolean isInZone(Job job, Run run) {
     return job.zones().stream()
         .map(Zone::speakers)
         .flatMap(List::stream)

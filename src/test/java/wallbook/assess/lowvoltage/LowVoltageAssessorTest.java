@@ -339,6 +339,62 @@ class LowVoltageAssessorTest {
     assertTrue(assumed(only(all, "r", "dc.drop.3-percent")).contains("wire.assume.estimate"));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "'voltage: 12 V, current: 0 mA', dc.missing.load",
+    "'voltage: 12 V, power: 0 W', dc.missing.load",
+    "'voltage: 0 V, current: 1 A', dc.missing.feed"
+  })
+  void nothingIsNoFeedAndNoLoad(String feed, String missing) {
+    List<Assessment> all = fed("s16-2", "shade", "60 ft", feed);
+    assertEquals(List.of(missing), missing(only(all, "r", "dc.drop")));
+    assertFalse(has(all, "dc.class-2"));
+  }
+
+  @Test
+  void feedOfTwoConductorsAPoleMayHaveFour() {
+    // 100 ft of 16 AWG: 0.8031 Ω, a quarter of it 0.2008 Ω; 2 A: 0.4016 V, 1.67 % of 24 V
+    List<Assessment> all =
+        fed("s16-8", "shade", "100 ft", "voltage: 24 V, current: 2 A, conductors_in_parallel: 2");
+    Assessment doubled = only(all, "r", "dc.drop.3-percent.doubled");
+    assertEquals(1.67, percent(doubled), 0.005);
+    assertEquals(
+        4,
+        doubled.assumptions().stream()
+            .filter(p -> p.key().equals("wire.assume.joined"))
+            .findFirst()
+            .orElseThrow()
+            .arguments()
+            .get("count"));
+    assertFalse(
+        has(
+            fed(
+                "s16-6",
+                "shade",
+                "100 ft",
+                "voltage: 24 V, current: 2 A, conductors_in_parallel: 2"),
+            "dc.drop.3-percent.doubled"));
+  }
+
+  @Test
+  void missingConductorsAreCounted() {
+    Assessment drop =
+        only(
+            fed("s16-2", "shade", "9 ft", "voltage: 24 V, current: 1 A, conductors_in_parallel: 3"),
+            "r",
+            "dc.drop");
+    assertEquals(6, drop.missing().get(0).arguments().get("needed"));
+    assertEquals(2, drop.missing().get(0).arguments().get("there"));
+  }
+
+  @Test
+  void classTwoIsCitedOnlyWhereItDecides() {
+    List<Assessment> all = supplies(run("r", "s16-2", "shade", "dark", ", length: 10 ft"), "");
+    assertTrue(only(all, "r", "dc.load.10-percent.12-v").source().citation().contains("11(B)"));
+    List<Assessment> far = supplies(run("r", "s16-2", "shade", "dark", ", length: 99 ft"), "");
+    assertFalse(only(far, "r", "dc.load.10-percent.12-v").source().citation().contains("11(B)"));
+  }
+
   @Test
   void limitsSayWhereTheyComeFrom() {
     List<Assessment> all = fed("s16-2", "shade", "60 ft", "voltage: 24 V, current: 1 A");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static wallbook.assess.wire.WireJobs.assumed;
 import static wallbook.assess.wire.WireJobs.between;
+import static wallbook.assess.wire.WireJobs.measured;
 import static wallbook.assess.wire.WireJobs.missing;
 import static wallbook.assess.wire.WireJobs.only;
 import static wallbook.assess.wire.WireJobs.run;
@@ -120,6 +121,7 @@ class SpeakerAssessorTest {
     assertEquals(0.425, decibels(doubled), 0.001);
     assertEquals(Verdict.WITHIN, doubled.verdict());
     assertTrue(assumed(doubled).contains("wire.assume.joined"));
+    assertFalse(assumed(doubled).contains("speaker.assume.worst-of"));
   }
 
   @Test
@@ -141,6 +143,9 @@ class SpeakerAssessorTest {
     Assessment loss = only(all, "r", "speaker.loss");
     assertEquals(Verdict.NOT_STATED, loss.verdict());
     assertEquals(List.of("wire.missing.conductors"), missing(loss));
+    assertEquals(4, loss.missing().get(0).arguments().get("needed"));
+    assertEquals(2, loss.missing().get(0).arguments().get("there"));
+    assertFalse(assumed(loss).contains("speaker.assume.side-by-side"));
   }
 
   @ParameterizedTest
@@ -162,7 +167,8 @@ class SpeakerAssessorTest {
     assertEquals(verdict, load.verdict());
     assertEquals(8.0 / count, ohms(load), 1e-9);
     assertEquals(least == null, assumed(load).contains("speaker.assume.amplifier"));
-    assertEquals(Standing.COMMON_PRACTICE, load.source().standing());
+    assertEquals(
+        least == null ? Standing.COMMON_PRACTICE : Standing.DERIVED, load.source().standing());
   }
 
   @ParameterizedTest
@@ -422,7 +428,9 @@ class SpeakerAssessorTest {
     Assessment in14 = only(all, "r", "speaker.extend.5-percent.awg-14.8-ohm");
     assertEquals(46.5, feet(in14.value()), 0.05);
     assertEquals(Verdict.INFORMATION, in14.verdict());
-    assertTrue(assumed(in14).contains("speaker.assume.extension"));
+    assertEquals(
+        List.of("wire.assume.temperature", "speaker.assume.no-speaker", "speaker.assume.extension"),
+        assumed(in14));
     assertEquals(73.9, feet(only(all, "r", "speaker.extend.5-percent.awg-12.8-ohm").value()), 0.05);
     // half a decibel, 5.925 % of 8 Ω: 0.47402 − 0.16063 = 0.31339 Ω: 60.8 ft of 14 AWG
     assertEquals(60.8, feet(only(all, "r", "speaker.extend.half-db.awg-14.8-ohm").value()), 0.05);
@@ -513,6 +521,226 @@ class SpeakerAssessorTest {
             run("r", "s16-2", "left", ", length: 100 ft"),
             zone("audio", "", "{run: r, impedance: 8 ohm}"));
     assertEquals(9.12, percent(only(all, "r", "speaker.power-lost")), 0.01);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // conductors there, speakers, whether the rest of them may be joined too
+    "s16-8, '{run: r, impedance: 8 ohm, conductors_in_parallel: 2}', true",
+    "s16-6, '{run: r, impedance: 8 ohm, conductors_in_parallel: 2}', false",
+    "s16-6, '{run: r, impedance: 8 ohm, conductors_in_parallel: 2}, {run: r, impedance: 8 ohm, conductors_in_parallel: 2}', false",
+    "s16-8, '{run: r, impedance: 8 ohm}, {run: r, impedance: 8 ohm}', true"
+  })
+  void conductorsAreJoinedOnlyWhereEnoughAreFree(String cable, String speakers, boolean free) {
+    List<Assessment> all =
+        speakers(run("r", cable, "left", ", length: 100 ft"), zone("audio", "", speakers));
+    assertEquals(free, has(all, "r", "speaker.loop.doubled"));
+  }
+
+  @Test
+  void fourJoinedConductorsHaveAQuarterOfTheLoop() {
+    List<Assessment> all =
+        speakers(
+            run("r", "s16-8", "left", ", length: 100 ft"),
+            zone("audio", "", "{run: r, impedance: 8 ohm, conductors_in_parallel: 2}"));
+    Assessment doubled = only(all, "r", "speaker.loop.doubled");
+    assertEquals(0.2008, ohms(doubled), 0.0001);
+    assertEquals(
+        4,
+        doubled.assumptions().stream()
+            .filter(p -> p.key().equals("wire.assume.joined"))
+            .findFirst()
+            .orElseThrow()
+            .arguments()
+            .get("count"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"s16-8, true", "s16-6, false"})
+  void joinedConductorsOfAConstantVoltageLineCount(String cable, boolean free) {
+    List<Assessment> all =
+        speakers(
+            run("r", cable, "left", ", length: 100 ft"),
+            zone(
+                "landscape",
+                ", line_voltage: 70.7 V",
+                "{run: r, impedance: 8 ohm, power: 50 W, conductors_in_parallel: 2}"));
+    assertEquals(0.4016, ohms(only(all, "r", "speaker.loop")), 0.0001);
+    assertEquals(free, has(all, "r", "speaker.loop.doubled"));
+  }
+
+  @Test
+  void limitThatIsJustReachedIsKept() {
+    // 0.4 Ω measured against 8 Ω is 5 % to the last digit
+    List<Assessment> all =
+        speakers(
+            run("r", "s16-2", "left", ", length: 50 ft"),
+            zone("hi_fi", ", amplifier_damping: 100", "{run: r, impedance: 8 ohm}")
+                + measured(0.4));
+    assertEquals(Verdict.WITHIN, only(all, "r", "speaker.share.5-percent").verdict());
+    // 8/(0.4 + 0.08) = 16.7
+    assertEquals(16.7, factor(only(all, "r", "speaker.damping")), 0.05);
+  }
+
+  @Test
+  void dampingThatIsJustReachedIsKept() {
+    // 8/(0.3 + 8/400) = 25 to the last digit
+    List<Assessment> all =
+        speakers(
+            run("r", "s16-2", "left", ""),
+            zone("hi_fi", ", amplifier_damping: 400", "{run: r, impedance: 8 ohm}")
+                + measured(0.3));
+    assertEquals(Verdict.WITHIN, only(all, "r", "speaker.damping").verdict());
+    assertFalse(has(all, "r", "speaker.longest.5-percent"), "the record has no length");
+  }
+
+  @Test
+  void amplifierFiguresOfNothingCountAsNotRecorded() {
+    List<Assessment> all =
+        speakers(
+            run("r", "s14-2", "left", ", length: 50 ft"),
+            zone(
+                "hi_fi",
+                ", amplifier_damping: 0, amplifier_minimum: 0 ohm, line_voltage: 0 V",
+                "{run: r, impedance: 8 ohm}"));
+    assertEquals(List.of("speaker.missing.damping"), missing(only(all, "r", "speaker.damping")));
+    assertTrue(assumed(only(all, "r", "speaker.load")).contains("speaker.assume.amplifier"));
+    assertFalse(has(all, "z", "speaker.taps"));
+  }
+
+  @Test
+  void impedanceOfNothingIsAskedFor() {
+    List<Assessment> all =
+        speakers(
+            run("r", "s14-2", "left", ", length: 50 ft"),
+            zone("audio", ", volume_control: knob", "{run: r, impedance: 0 ohm}"));
+    assertEquals(List.of("speaker.missing.impedance"), missing(only(all, "r", "speaker.loss")));
+    assertEquals(1, all.size());
+  }
+
+  @Test
+  void tapOfNothingIsAskedFor() {
+    List<Assessment> all =
+        speakers(
+            run("r", "s14-2", "left", ", length: 50 ft"),
+            zone("audio", ", line_voltage: 100 V", "{run: r, impedance: 8 ohm, power: 0 W}"));
+    assertEquals(List.of("speaker.missing.taps"), missing(only(all, "r", "speaker.loss")));
+  }
+
+  @Test
+  void zoneWithoutSpeakersHasNothingToAssess() {
+    assertEquals(List.of(), speakers(run("r", "cat6", "plate", ""), zone("audio", "", "")));
+  }
+
+  @Test
+  void wireBeforeAVolumeControlMayUseUpTheLimitAlone() {
+    List<Assessment> all =
+        speakers(
+            run("up", "s16-4", "knob", ", length: 200 ft")
+                + between("down", "s16-2", "knob", "left", ", length: 20 ft"),
+            zone("audio", ", volume_control: knob", "{run: down, impedance: 8 ohm}"));
+    Assessment longest = only(all, "down", "speaker.longest.10-percent");
+    assertEquals(0, feet(longest.limit()), 1e-9);
+    assertEquals(-20, feet(longest.margin()), 1e-9);
+  }
+
+  @Test
+  void worstOfSeveralWiresBeforeAVolumeControlCounts() {
+    List<Assessment> all =
+        speakers(
+            run("up1", "s16-2", "knob", ", length: 20 ft")
+                + run("up2", "s16-2", "knob", ", length: 30 ft")
+                + run("up3", "s16-2", "knob", "damaged", ", length: 90 ft")
+                + run("up4", "cat6", "knob", ", length: 90 ft")
+                + between("down", "s16-2", "knob", "left", ", length: 20 ft"),
+            zone("audio", ", volume_control: knob", "{run: down, impedance: 8 ohm}"));
+    // 50 ft
+    assertEquals(0.4016, ohms(only(all, "down", "speaker.loop")), 0.0001);
+    assertTrue(has(all, "up1", "speaker.loop.8-ohm"), "the other wire is assessed by itself");
+  }
+
+  @Test
+  void wireBeforeAVolumeControlWithoutALengthIsNamed() {
+    List<Assessment> all =
+        speakers(
+            run("up", "s16-2", "knob", "")
+                + between("down", "s16-2", "knob", "left", ", length: 20 ft"),
+            zone("audio", ", volume_control: knob", "{run: down, impedance: 8 ohm}"));
+    assertEquals(List.of("wire.missing.length"), missing(only(all, "down", "speaker.loss")));
+  }
+
+  @Test
+  void damagedWireOfAnyKindInAZoneCarriesNothing() {
+    List<Assessment> all =
+        speakers(
+            run("r", "s22-4", "left", "damaged", ", length: 20 ft"),
+            zone("audio", "", "{run: r, impedance: 8 ohm}"));
+    assertEquals(Verdict.BEYOND, only(all, "r", "speaker.loss").verdict());
+  }
+
+  @Test
+  void otherCableAtASpeakersPlaceIsNotItsRun() {
+    List<Assessment> all =
+        speakers(
+            run("r", "s16-2", "left", ", length: 20 ft") + run("n", "cat6", "left", ""),
+            zone("audio", "", "{place: left, impedance: 8 ohm}"));
+    assertTrue(has(all, "r", "speaker.loop"));
+  }
+
+  @Test
+  void wireCoiledForAnotherZoneIsNotTaken() {
+    List<Assessment> all =
+        speakers(
+            run("r", "s16-4", "stub", "dark", ", length: 20 ft"),
+            """
+            zones:
+              - {id: z1, name: Garden, kind: landscape, speakers: [{impedance: 8 ohm}]}
+              - {id: z2, name: Pool, kind: landscape, speakers: []}
+            stub_outs: [{id: so, place: stub, zone: z2, coiled: [{run: r, length: 10 ft}]}]
+            """);
+    assertEquals(List.of("speaker.missing.run.one"), missing(only(all, "z1", "speaker.loss")));
+  }
+
+  @Test
+  void zoneThatLacksAFigureSpeaksForASharedRun() {
+    for (String zones :
+        List.of(
+            "[{id: z1, name: A, kind: audio, speakers: [{run: r, impedance: 8 ohm}]}, {id: z2, name: B, kind: audio, speakers: [{run: r, impedance: 0 ohm}]}]",
+            "[{id: z2, name: B, kind: audio, speakers: [{run: r, impedance: 0 ohm}]}, {id: z1, name: A, kind: audio, speakers: [{run: r, impedance: 8 ohm}]}]")) {
+      List<Assessment> all =
+          speakers(run("r", "s16-2", "left", ", length: 20 ft"), "zones: " + zones + "\n");
+      assertEquals(List.of("speaker.missing.impedance"), missing(only(all, "r", "speaker.loss")));
+    }
+  }
+
+  @Test
+  void coilInAWallAndAWireCoiledOutsideCanBeExtended() {
+    String coiled =
+        "stub_outs: [{id: so, place: stub, coiled: [{run: elsewhere, length: 10 ft}]}]\n";
+    List<Assessment> all =
+        speakers(
+            run("elsewhere", "s16-2", "plate", "dark", ", length: 20 ft")
+                + run("inwall", "s16-2", "coil", "dark", ", length: 20 ft"),
+            coiled);
+    assertTrue(has(all, "elsewhere", "speaker.extend.5-percent.awg-14.8-ohm"));
+    assertTrue(has(all, "inwall", "speaker.extend.5-percent.awg-14.8-ohm"));
+  }
+
+  @Test
+  void stubOutAtAPlaceOfAnotherKindCanBeExtended() {
+    List<Assessment> all =
+        speakers(
+            run("r", "s16-2", "plate", "dark", ", length: 20 ft"),
+            "stub_outs: [{id: so, place: plate}]\n");
+    assertTrue(has(all, "r", "speaker.extend.5-percent.awg-14.8-ohm"));
+  }
+
+  @Test
+  void joinedConductorsAreExtendedJoined() {
+    // 40 ft of 16 AWG joined: 0.16063 Ω; 0.23937 Ω left: 2 · 46.5 ft of stranded 14 AWG
+    List<Assessment> all = speakers(run("r", "s16-4", "stub", "dark", ", length: 40 ft"), "");
+    assertEquals(
+        92.9, feet(only(all, "r", "speaker.extend.5-percent.awg-14.8-ohm.doubled").value()), 0.05);
   }
 
   @Test

@@ -25,6 +25,7 @@ public final class WireJobs {
         - {id: right, name: Right speaker, space: den, kind: ceiling_point, use: speaker}
         - {id: knob, name: Volume control, space: den, kind: wall_plate, use: volume_control}
         - {id: shade, name: Shade pocket, space: den, kind: in_wall_coil, use: shade}
+        - {id: coil, name: Coil in the wall, space: den, kind: in_wall_coil, use: speaker}
         - {id: keypad, name: Keypad, space: den, kind: wall_plate, use: keypad}
         - {id: plate, name: Spare plate, space: den, kind: blank_plate, use: other}
         - {id: stub, name: Garden stub-out, space: yard, kind: stub_out, use: landscape_audio, ties: [{from: ne, distance: 6 ft}, {from: nw, distance: 18 ft}]}
@@ -32,10 +33,13 @@ public final class WireJobs {
       cables:
         - {id: s16-2, name: Solid 16-2, medium: speaker, gauge: 16, conductors: 2, stranded: no}
         - {id: s16-4, name: Solid 16-4, medium: speaker, gauge: 16, conductors: 4, stranded: no}
+        - {id: s16-6, name: Solid 16-6, medium: speaker, gauge: 16, conductors: 6, stranded: no}
+        - {id: s16-8, name: Solid 16-8, medium: speaker, gauge: 16, conductors: 8, stranded: no}
         - {id: s14-2, name: Solid 14-2, medium: speaker, gauge: 14, conductors: 2, stranded: no}
         - {id: s22-4, name: Solid 22-4, medium: control, gauge: 22, conductors: 4, stranded: no}
         - {id: s22-2, name: Solid 22-2, medium: control, gauge: 22, conductors: 2, stranded: no}
         - {id: unsaid, name: Speaker wire, medium: speaker, gauge: 16}
+        - {id: odd, name: Speaker wire, medium: speaker, gauge: 99, conductors: 2, stranded: no}
         - {id: gaugeless, name: Speaker wire, medium: speaker, conductors: 2, stranded: no}
         - {id: pair-unsaid, name: Pair, medium: balanced_pair, category: cat6, pairs: 4, gauge: 23}
         - {id: buriable, name: Buriable, medium: speaker, gauge: 16, conductors: 4, stranded: no, outdoor: [direct_burial]}
@@ -107,6 +111,12 @@ public final class WireJobs {
               + all.stream().map(a -> a.subject() + " " + a.topic()).toList());
     }
     return found.get(0);
+  }
+
+  /** A test that measured the loop of run {@code r} and passed. */
+  public static String measured(double ohms) {
+    return "tests: [{id: t, run: r, date: 2026-04-20, kind: resistance, result: pass, loop_resistance: %s ohm}]\n"
+        .formatted(ohms);
   }
 
   /** Keys of the assumptions of an assessment. */

@@ -110,6 +110,22 @@ class WiresTest {
   }
 
   @Test
+  void lengthOfNothingAndLoopOfNothingCountAsNotRecorded() {
+    Wire wire =
+        tested(
+            run("r", "s16-2", "left", ", length: 0 ft"),
+            "tests:\n" + test("t", "2026-04-20", "pass", ", loop_resistance: 0 ohm"));
+    assertEquals(List.of("wire.missing.length"), missing(wire));
+    Wire gaugeless = wire("gaugeless", ", length: 10 ft");
+    assertEquals(Optional.empty(), gaugeless.ofPole(1));
+  }
+
+  @Test
+  void gaugeOutsideTheStandardCountsAsNotRecorded() {
+    assertEquals(List.of("wire.missing.gauge"), missing(wire("odd", ", length: 10 ft")));
+  }
+
+  @Test
   void measuredLoopGoesBeforeTheComputedOne() {
     Wire wire =
         tested(
@@ -243,6 +259,14 @@ class WiresTest {
     Job job = atticJob(40, "[attic, outdoor_exposed]");
     WireTemperatures.Taken taken = new WireTemperatures(Jobs.TABLES).of(job, job.run("r"));
     assertEquals(50, taken.temperature().inCelsius());
+    Job level = atticJob(50, "[attic, outdoor_exposed]");
+    assertEquals(
+        "wire.assume.attic",
+        new WireTemperatures(Jobs.TABLES)
+            .of(level, level.run("r"))
+            .assumption()
+            .orElseThrow()
+            .key());
     Job cool = atticJob(40, "[attic, in_wall]");
     assertEquals(
         40, new WireTemperatures(Jobs.TABLES).of(cool, cool.run("r")).temperature().inCelsius());
