@@ -70,10 +70,15 @@ public final class RoomOutline {
 
   /** Whether a point lies inside, on a wall, or outside by no more than the tolerance. */
   public boolean contains(Point point, Length tolerance) {
+    return contains(point) || distanceToWalls(point).compareTo(tolerance) <= 0;
+  }
+
+  /** Distance from a point, inside or outside, to the nearest wall. */
+  public Length distanceToWalls(Point point) {
     double x = point.x().inMetres();
     double y = point.y().inMetres();
-    return contains(point)
-        || sides().stream().anyMatch(side -> side.distanceM(x, y) <= tolerance.inMetres());
+    return Length.metres(
+        sides().stream().mapToDouble(side -> side.distanceM(x, y)).min().orElseThrow());
   }
 
   /** Whether two walls that are not neighbours meet, or two neighbours lie on each other. */

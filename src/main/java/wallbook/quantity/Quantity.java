@@ -26,6 +26,7 @@ public sealed interface Quantity
         Ratio,
         Resistance,
         SignalLevel,
+        TapedLength,
         Temperature,
         Voltage,
         Wavelength {}

@@ -27,6 +27,7 @@ import wallbook.quantity.Quantity;
 import wallbook.quantity.Ratio;
 import wallbook.quantity.Resistance;
 import wallbook.quantity.SignalLevel;
+import wallbook.quantity.TapedLength;
 import wallbook.quantity.Temperature;
 import wallbook.quantity.Voltage;
 import wallbook.quantity.Wavelength;
@@ -58,6 +59,8 @@ public final class QuantityPrinter {
     boolean metric = units == UnitSystem.METRIC;
     if (quantity instanceof Length q) {
       return run(q);
+    } else if (quantity instanceof TapedLength q) {
+      return position(q.asLength());
     } else if (quantity instanceof Diameter q) {
       return dimension(q.asLength());
     } else if (quantity instanceof Factor q) {
