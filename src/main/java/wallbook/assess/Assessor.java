@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import wallbook.assess.conduit.ConduitAssessor;
 import wallbook.assess.fibre.FibreAssessor;
+import wallbook.assess.location.LocationAssessor;
 import wallbook.assess.lowvoltage.LowVoltageAssessor;
 import wallbook.assess.outdoor.OutdoorAssessor;
 import wallbook.assess.speaker.SpeakerAssessor;
@@ -24,7 +25,8 @@ public final class Assessor {
             new SpeakerAssessor(tables)::assess,
             new LowVoltageAssessor(tables)::assess,
             new ConduitAssessor(tables)::assess,
-            new OutdoorAssessor(tables)::assess);
+            new OutdoorAssessor(tables)::assess,
+            new LocationAssessor(tables)::assess);
   }
 
   /** Everything that can be said of the job. */
