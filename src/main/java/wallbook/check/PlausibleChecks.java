@@ -60,7 +60,7 @@ final class PlausibleChecks implements Check {
   }
 
   private void compare(Record thing, Field field, Object value, Findings findings) {
-    Optional<Row> range = ranges.find(nameOf(thing), field.key());
+    Optional<Row> range = ranges.find(nameOf(thing.getClass()), field.key());
     if (range.isEmpty()) {
       return;
     }
@@ -119,12 +119,8 @@ final class PlausibleChecks implements Check {
   }
 
   /** Name of a record type as the table writes it: {@code RunEnd} is {@code run_end}. */
-  static String nameOf(Record thing) {
-    return thing
-        .getClass()
-        .getSimpleName()
-        .replaceAll("(?<=[a-z])([A-Z])", "_$1")
-        .toLowerCase(Locale.ROOT);
+  static String nameOf(Class<? extends Record> type) {
+    return type.getSimpleName().replaceAll("(?<=[a-z])([A-Z])", "_$1").toLowerCase(Locale.ROOT);
   }
 
   private static Origin origin(Record thing) {

@@ -24,6 +24,9 @@ import wallbook.record.StubOut;
 final class PositionGapChecks implements Check {
   private static final int ENOUGH_TIES = 2;
 
+  /** What arithmetic with inches and feet may be off by. */
+  private static final double ROUNDING_M = 1e-9;
+
   private final Length sameSpot;
 
   PositionGapChecks(CheckFigures figures) {
@@ -121,7 +124,7 @@ final class PositionGapChecks implements Check {
   }
 
   private boolean near(Length a, Length b) {
-    return Math.abs(a.inMetres() - b.inMetres()) < sameSpot.inMetres();
+    return Math.abs(a.inMetres() - b.inMetres()) < sameSpot.inMetres() - ROUNDING_M;
   }
 
   private static void sameSpot(Place other, Place place, Findings findings) {
