@@ -159,7 +159,8 @@ final class LineAssessor {
     path.wire().assumptions().forEach(builder::assuming);
     path.assumptions().forEach(builder::assuming);
     Length rules = practice.resistanceRulesTo();
-    if (path.wire().length().filter(l -> l.compareTo(rules) > 0).isPresent()) {
+    boolean lowImpedance = path.zone().flatMap(ZoneLoads::line).isEmpty();
+    if (lowImpedance && path.wire().length().filter(l -> l.compareTo(rules) > 0).isPresent()) {
       builder.assuming(Phrase.of("speaker.assume.inductance", "length", rules));
     }
     return builder;

@@ -243,6 +243,7 @@ class SpeakerAssessorTest {
         125, ((Power) only(all, "z", "speaker.taps").value().orElseThrow()).inWatts(), 1e-9);
     assertFalse(has(all, "r", "speaker.load"));
     assertFalse(has(all, "r", "speaker.damping"));
+    assertFalse(assumed(only(all, "r", "speaker.loop")).contains("speaker.assume.inductance"));
     assertFalse(has(all, "z", "speaker.channel.most"));
   }
 
