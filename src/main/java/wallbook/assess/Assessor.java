@@ -2,7 +2,9 @@ package wallbook.assess;
 
 import java.util.List;
 import java.util.function.Function;
+import wallbook.assess.coax.CoaxAssessor;
 import wallbook.assess.conduit.ConduitAssessor;
+import wallbook.assess.copper.CopperAssessor;
 import wallbook.assess.fibre.FibreAssessor;
 import wallbook.assess.location.LocationAssessor;
 import wallbook.assess.lowvoltage.LowVoltageAssessor;
@@ -21,7 +23,9 @@ public final class Assessor {
   public Assessor(Tables tables) {
     this.media =
         List.of(
+            new CopperAssessor(tables)::assess,
             new FibreAssessor(tables)::assess,
+            new CoaxAssessor(tables)::assess,
             new SpeakerAssessor(tables)::assess,
             new LowVoltageAssessor(tables)::assess,
             new ConduitAssessor(tables)::assess,

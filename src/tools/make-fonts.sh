@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Makes the four fonts in src/main/resources/wallbook/fonts from Noto Sans, Noto Sans Math and Noto Sans
 # Symbols 2, all version 2.004 or the like; needs fontTools (pyftsubset, pyftmerge, python3).
-# usage: etc/make-fonts.sh <folder of the Noto fonts> src/main/resources/wallbook/fonts
+# usage: src/tools/make-fonts.sh <folder of the Noto fonts> src/main/resources/wallbook/fonts
 set -euo pipefail
 from=${1:?folder of the Noto fonts}; to=${2:?folder to write to}; work=$(mktemp -d)
 plain='--no-hinting --layout-features= --drop-tables+=GSUB,GPOS,GDEF,DSIG,prep,gasp --notdef-outline --name-IDs=* --no-recalc-timestamp'

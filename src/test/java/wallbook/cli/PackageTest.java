@@ -1,0 +1,150 @@
+package wallbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import wallbook.Approval;
+import wallbook.compose.DocumentPlan;
+import wallbook.compose.Documents;
+import wallbook.render.PdfPages;
+import wallbook.render.VeraPdf;
+
+/** The packages of the sample jobs, built as a user builds them. */
+@TestInstance(Lifecycle.PER_CLASS)
+class PackageTest {
+  private final Map<String, Outcome> outcomes = new HashMap<>();
+
+  private record Outcome(int exitCode, String out, String err, Path folder) {}
+
+  @BeforeAll
+  void build(@TempDir Path into) {
+    for (String sample : List.of("lakeside", "flat", "broken")) {
+      StringWriter out = new StringWriter();
+      StringWriter err = new StringWriter();
+      Path record = Path.of("sample-jobs", sample, "job.yaml");
+      int exitCode =
+          Main.run(
+              new PrintWriter(out, true),
+              new PrintWriter(err, true),
+              false,
+              "build",
+              record.toString(),
+              "--into",
+              into.resolve(sample).toString());
+      outcomes.put(
+          sample, new Outcome(exitCode, out.toString(), err.toString(), into.resolve(sample)));
+    }
+  }
+
+  Stream<Arguments> documents() {
+    return Stream.of("lakeside", "flat")
+        .flatMap(s -> Documents.all().stream().map(d -> new Arguments(s, d.file())));
+  }
+
+  record Arguments(String sample, String file) {}
+
+  @Test
+  void theExitCodeTellsCleanFromWarningsFromErrors() {
+    assertEquals(ExitCode.WARNINGS, outcomes.get("lakeside").exitCode());
+    assertEquals(ExitCode.CLEAN, outcomes.get("flat").exitCode());
+    assertEquals(ExitCode.ERRORS, outcomes.get("broken").exitCode());
+  }
+
+  @Test
+  void aRecordWithErrorsWritesNothing() {
+    assertFalse(Files.exists(outcomes.get("broken").folder()));
+    assertEquals("", outcomes.get("broken").out());
+    assertTrue(outcomes.get("broken").err().contains("job.yaml:"));
+  }
+
+  @Test
+  void theOutputSaysWhereThePackageIsAndWhatToOpen() {
+    String out = outcomes.get("lakeside").out();
+    assertTrue(out.contains("lakeside-r2"), out);
+    assertTrue(out.contains("homeowner-manual.pdf"), out);
+  }
+
+  @Test
+  void nothingIsPrintedAboutProgressWhenNobodyWatches() {
+    assertEquals("", outcomes.get("lakeside").err());
+  }
+
+  @ParameterizedTest
+  @MethodSource("documents")
+  void everyDocumentIsAnAccessibleArchive(Arguments which) throws IOException {
+    VeraPdf.assertAccessibleArchive(pdf(which));
+  }
+
+  @ParameterizedTest
+  @MethodSource("documents")
+  void noPageIsBlankOrRunsOverItsMargins(Arguments which) throws IOException {
+    PdfPages pages = PdfPages.of(pdf(which));
+    pages.assertNoneBlank();
+    pages.assertInkInsideMargins();
+    pages.assertNumbered();
+  }
+
+  @ParameterizedTest
+  @MethodSource("documents")
+  void everyDocumentCarriesItsRecord(Arguments which) throws IOException {
+    byte[] record = Files.readAllBytes(Path.of("sample-jobs", which.sample(), "job.yaml"));
+    try (PDDocument document = Loader.loadPDF(pdf(which))) {
+      Map<String, PDComplexFileSpecification> files =
+          document.getDocumentCatalog().getNames().getEmbeddedFiles().getNames();
+      assertArrayEquals(record, files.get("job.yaml").getEmbeddedFile().toByteArray());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("documents")
+  void theTextOfTheSmallJobsDocumentsIsAsApproved(Arguments which) throws IOException {
+    if (which.sample().equals("flat")) {
+      PdfPages pages = PdfPages.of(pdf(which));
+      StringBuilder text = new StringBuilder();
+      for (int page = 1; page <= pages.count(); page++) {
+        text.append("--- page ").append(page).append('\n').append(pages.text(page)).append('\n');
+      }
+      Approval.verify("flat/" + which.file().replace(".pdf", ".txt"), text.toString());
+    }
+  }
+
+  @Test
+  void everyPlannedDocumentIsInThePackage() {
+    for (DocumentPlan plan : Documents.all()) {
+      assertTrue(Files.exists(folder("lakeside").resolve(plan.file())), plan.file());
+    }
+  }
+
+  private byte[] pdf(Arguments which) throws IOException {
+    return Files.readAllBytes(folder(which.sample()).resolve(which.file()));
+  }
+
+  private Path folder(String sample) {
+    try (Stream<Path> packages = Files.list(outcomes.get(sample).folder())) {
+      return packages.filter(Files::isDirectory).findFirst().orElseThrow();
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+}
