@@ -47,6 +47,7 @@ public final class Checks {
             new PhotoChecks(),
             new OpeningChecks(figures),
             new PositionGapChecks(figures),
+            new StraightLineChecks(tables),
             new PlausibleChecks(tables));
   }
 

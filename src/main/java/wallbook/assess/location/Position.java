@@ -2,6 +2,7 @@ package wallbook.assess.location;
 
 import java.util.List;
 import java.util.Optional;
+import wallbook.geometry.BuildingPoint;
 import wallbook.quantity.Length;
 import wallbook.record.Point;
 import wallbook.wording.Phrase;

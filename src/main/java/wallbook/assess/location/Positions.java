@@ -3,8 +3,7 @@ package wallbook.assess.location;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wallbook.geometry.RoomOutline;
-import wallbook.geometry.Wall;
+import wallbook.geometry.Whereabouts;
 import wallbook.quantity.Length;
 import wallbook.record.Head;
 import wallbook.record.Job;
@@ -39,20 +38,20 @@ public final class Positions {
   public Position of(Head head) {
     Space space = job.space(head.space());
     return position(
-        space,
-        onWall(space, head.wall(), head.offset()).or(head::at),
-        head.height(),
+        Whereabouts.onWall(space, head.wall(), head.offset()).or(head::at),
+        Whereabouts.height(job, head),
         missingPlan(space, head.wall(), head.offset()));
   }
 
   public Position of(Place place) {
     Space space = job.space(place.space());
     Optional<Point> plan =
-        byTies(place).or(() -> onWall(space, place.wall(), place.offset())).or(place::at);
+        byTies(place)
+            .or(() -> Whereabouts.onWall(space, place.wall(), place.offset()))
+            .or(place::at);
     return position(
-        space,
         plan,
-        place.height().or(() -> builtInHeight(place, space)),
+        Whereabouts.height(job, place),
         place.ties().isEmpty()
             ? missingPlan(space, place.wall(), place.offset())
             : missingOfTies(place));
@@ -70,32 +69,12 @@ public final class Positions {
         : List.of(Phrase.of("location.missing.sound-ties"));
   }
 
-  /** A ceiling point is at the ceiling and a floor box in the floor, unless the record differs. */
-  private static Optional<Length> builtInHeight(Place place, Space space) {
-    return switch (place.kind()) {
-      case CEILING_POINT -> space.ceilingHeight();
-      case FLOOR_BOX -> Optional.of(Length.metres(0));
-      default -> Optional.empty();
-    };
-  }
-
-  private static Optional<Point> onWall(
-      Space space, Optional<String> letter, Optional<Length> offset) {
-    Optional<Wall> wall = outline(space).flatMap(outline -> letter.flatMap(outline::wall));
-    return wall.filter(w -> w.length().inMetres() > 0).flatMap(w -> offset.map(w::at));
-  }
-
-  /** Walls of an outline that runs the wrong way round would have their corners exchanged. */
-  private static Optional<RoomOutline> outline(Space space) {
-    return Surroundings.outline(space).filter(RoomOutline::isClockwise);
-  }
-
   private static List<Phrase> missingPlan(
       Space space, Optional<String> wall, Optional<Length> offset) {
     List<Phrase> missing = new ArrayList<>();
     if (wall.isEmpty() || offset.isEmpty()) {
       missing.add(Phrase.of("location.missing.place"));
-    } else if (outline(space).isEmpty()) {
+    } else if (Whereabouts.outline(space).isEmpty()) {
       missing.add(Phrase.of("location.missing.outline", "space", space.name()));
     } else {
       missing.add(Phrase.of("location.missing.wall", "space", space.name()));
@@ -103,13 +82,12 @@ public final class Positions {
     return missing;
   }
 
-  private Position position(
-      Space space, Optional<Point> plan, Optional<Length> height, List<Phrase> missingPlan) {
+  private static Position position(
+      Optional<Point> plan, Optional<Length> height, List<Phrase> missingPlan) {
     List<Phrase> missing = new ArrayList<>(plan.isPresent() ? List.of() : missingPlan);
     if (height.isEmpty()) {
       missing.add(Phrase.of("location.missing.height"));
     }
-    Length floor = job.floor(space.floor()).elevation();
-    return new Position(plan, height.map(floor::plus), missing);
+    return new Position(plan, height, missing);
   }
 }

@@ -3,6 +3,7 @@ package wallbook.assess.location;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wallbook.geometry.BuildingPoint;
 import wallbook.quantity.Length;
 import wallbook.wording.Phrase;
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wallbook.geometry.BuildingPoint;
 import wallbook.quantity.Angle;
 import wallbook.quantity.Length;
 import wallbook.quantity.TapedLength;

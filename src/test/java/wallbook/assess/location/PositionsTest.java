@@ -17,6 +17,7 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.math.Vector3D;
 import wallbook.Jobs;
+import wallbook.geometry.BuildingPoint;
 import wallbook.geometry.RoomOutline;
 import wallbook.quantity.Length;
 import wallbook.record.Job;

@@ -1,4 +1,4 @@
-package wallbook.assess.location;
+package wallbook.geometry;
 
 import wallbook.quantity.Length;
 import wallbook.record.Point;
@@ -19,6 +19,6 @@ public record BuildingPoint(Point plan, Length height) {
 
   /** Horizontal distance between two points of a plan. */
   public static Length horizontal(Point a, Point b) {
-    return Length.metres(PlanVector.of(a).minus(PlanVector.of(b)).length());
+    return Length.metres(Math.hypot(a.x().minus(b.x()).inMetres(), a.y().minus(b.y()).inMetres()));
   }
 }
