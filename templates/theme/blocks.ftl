@@ -9,6 +9,7 @@
                                          columns in per cent: <@block.compact columns="40 30 30">
   <@block.keep>...</@block.keep>         what must not be split between pages
   <@block.form>...</@block.form>         a list whose items begin with ☐, to be ticked
+  <@block.wide>...</@block.wide>         a part on sheets that lie on their long side
   <@block.page/>                         what follows starts a page
 
   Between the tags stands Markdown; each tag stands on a line of its own.
@@ -57,6 +58,13 @@ ${.data_model.figure(drawing)}
 </#macro>
 <#macro keep>
 <div class="keep">
+
+<#nested>
+
+</div>
+</#macro>
+<#macro wide>
+<div class="wide">
 
 <#nested>
 

@@ -5,9 +5,12 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import wallbook.bundle.PackageWriter;
 import wallbook.compose.DocumentPlan;
 import wallbook.compose.Documents;
@@ -65,9 +68,20 @@ final class BuildCommand implements Callable<Integer> {
   private Optional<Path> templates = Optional.empty();
 
   @Option(
+      names = "--annex-password-file",
+      paramLabel = "FILE",
+      description = {
+        "File whose first line is the password that locks the security annex; - asks for it at the",
+        "terminal. Usual: the annex is not locked."
+      })
+  private Optional<Path> annexPassword = Optional.empty();
+
+  @Option(
       names = "--allow-warnings",
       description = "End with exit code 0 although there are warnings.")
   private boolean allowWarnings;
+
+  @Spec private CommandSpec spec;
 
   BuildCommand(Console console) {
     this.console = console;
@@ -91,7 +105,8 @@ final class BuildCommand implements Callable<Integer> {
       return reading.exitCode();
     }
     PackageWriter.Stored stored =
-        new Handover(tables, source, readers, console).make(record, reading, into, wording);
+        new Handover(tables, source, readers, lock(wording), console)
+            .make(record, reading, into, wording);
     console.out().println(say(wording, "build.done", "folder", stored.folder()));
     console
         .out()
@@ -112,8 +127,25 @@ final class BuildCommand implements Callable<Integer> {
                     .skip(1)
                     .map(DocumentPlan::file)
                     .collect(Collectors.joining(", "))));
+    if (annexPassword.isEmpty()) {
+      console.out().println(wording.say("build.annex-open"));
+    }
     console.out().println(printer.summary(reading.findings()));
     return allowWarnings ? ExitCode.CLEAN : reading.exitCode();
+  }
+
+  /** What locks the annex, if it is to be locked. */
+  private Optional<String> lock(Wording wording) throws IOException {
+    if (annexPassword.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<String> password =
+        AnnexPassword.read(annexPassword.get(), wording.say("build.annex-password"));
+    if (password.isEmpty()) {
+      throw new CommandLine.ParameterException(
+          spec.commandLine(), "the password of the annex is blank: nothing would be locked");
+    }
+    return password;
   }
 
   private static String say(Wording wording, String key, String name, Object value) {

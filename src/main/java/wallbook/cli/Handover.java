@@ -6,12 +6,14 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wallbook.assess.Assessments;
 import wallbook.assess.Assessor;
 import wallbook.bundle.PackageContents;
 import wallbook.bundle.PackageFile;
 import wallbook.bundle.PackageWriter;
 import wallbook.compose.Composition;
+import wallbook.compose.Disclosure;
 import wallbook.compose.DocumentPlan;
 import wallbook.compose.Documents;
 import wallbook.compose.Issue;
@@ -23,6 +25,7 @@ import wallbook.render.DocumentFacts;
 import wallbook.render.DocumentRenderer;
 import wallbook.render.DocumentRequest;
 import wallbook.render.PaperSize;
+import wallbook.render.PdfLock;
 import wallbook.render.PlanFigures;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
@@ -34,12 +37,22 @@ final class Handover {
   private final Tables tables;
   private final TemplateSource templates;
   private final Readers readers;
+  private final Optional<String> annexPassword;
   private final Console console;
 
-  Handover(Tables tables, TemplateSource templates, Readers readers, Console console) {
+  /**
+   * @param annexPassword what locks documents for the owner alone, if they are to be locked
+   */
+  Handover(
+      Tables tables,
+      TemplateSource templates,
+      Readers readers,
+      Optional<String> annexPassword,
+      Console console) {
     this.tables = tables;
     this.templates = templates;
     this.readers = readers;
+    this.annexPassword = annexPassword;
     this.console = console;
   }
 
@@ -61,6 +74,13 @@ final class Handover {
     DocumentRenderer renderer = new DocumentRenderer(templates, wording, new PlanFigures());
     byte[] recordBytes = Files.readAllBytes(record);
     LocalDate issued = Issue.date(job.facts()).orElseThrow();
+    Attachment attached =
+        new Attachment(
+            "job.yaml",
+            "application/yaml",
+            wording.say("attachment.record"),
+            Attachment.Relationship.SOURCE,
+            recordBytes);
     List<PackageFile> files = new ArrayList<>();
     for (DocumentPlan plan : Documents.all()) {
       console.progress(wording.say(Phrase.of("build.document", "file", plan.file())));
@@ -70,14 +90,8 @@ final class Handover {
               plan.template(),
               plan.view().apply(composition),
               facts(job, wording, plan, issued),
-              List.of(
-                  new Attachment(
-                      "job.yaml",
-                      "application/yaml",
-                      wording.say("attachment.record"),
-                      Attachment.Relationship.SOURCE,
-                      recordBytes)));
-      files.add(PackageFile.of(plan.file(), renderer.render(request).pdf()));
+              plan.disclosure().carriesRecord() ? List.of(attached) : List.of());
+      files.add(PackageFile.of(plan.file(), locked(plan, renderer.render(request).pdf())));
     }
     files.add(PackageFile.of("data/job.yaml", recordBytes));
     console.progress(wording.say("build.storing"));
@@ -94,6 +108,12 @@ final class Handover {
     } finally {
       console.progressDone();
     }
+  }
+
+  private byte[] locked(DocumentPlan plan, byte[] pdf) {
+    return plan.disclosure() == Disclosure.OWNER_ALONE && annexPassword.isPresent()
+        ? PdfLock.lock(pdf, annexPassword.get())
+        : pdf;
   }
 
   private DocumentFacts facts(Job job, Wording wording, DocumentPlan plan, LocalDate issued) {

@@ -8,7 +8,19 @@ import java.util.function.Function;
  * @param file path in the package, such as {@code homeowner-manual.pdf}
  * @param template path below the templates folder
  * @param titleKey words of its title
+ * @param disclosure whose hands it is made for
  * @param view makes its view model
  */
 public record DocumentPlan(
-    String file, String template, String titleKey, Function<Composition, Object> view) {}
+    String file,
+    String template,
+    String titleKey,
+    Disclosure disclosure,
+    Function<Composition, Object> view) {
+
+  /** A document for the household. */
+  public DocumentPlan(
+      String file, String template, String titleKey, Function<Composition, Object> view) {
+    this(file, template, titleKey, Disclosure.HOUSEHOLD, view);
+  }
+}

@@ -16,10 +16,17 @@ import java.util.Set;
  *       (above the text, if nothing is said) or {@code none}
  *   <li>{@code contents}: how many levels of headings the table of contents lists: {@code none} (if
  *       nothing is said), {@code 1}, {@code 2} or {@code 3}
+ *   <li>{@code mark}: words at the foot of every page, such as that the document is private
  * </ul>
  */
 public record DocumentHead(
-    String title, String reader, String purpose, boolean landscape, Cover cover, int contents) {
+    String title,
+    String reader,
+    String purpose,
+    boolean landscape,
+    Cover cover,
+    int contents,
+    String mark) {
 
   /** Where the title stands. */
   public enum Cover {
@@ -29,7 +36,7 @@ public record DocumentHead(
   }
 
   private static final Set<String> KEYS =
-      Set.of("title", "reader", "purpose", "page", "cover", "contents");
+      Set.of("title", "reader", "purpose", "page", "cover", "contents", "mark");
 
   static DocumentHead of(String template, Map<String, String> head, DocumentFacts facts)
       throws TemplateProblem {
@@ -46,7 +53,8 @@ public record DocumentHead(
         head.getOrDefault("purpose", ""),
         oneOf(template, head, "page", "portrait", "landscape").equals("landscape"),
         Cover.valueOf(cover.toUpperCase(Locale.ROOT)),
-        contents.equals("none") ? 0 : Integer.parseInt(contents));
+        contents.equals("none") ? 0 : Integer.parseInt(contents),
+        head.getOrDefault("mark", ""));
   }
 
   private static String oneOf(

@@ -12,6 +12,9 @@ public record Frame(String title, String altText, double widthMm, double maxHeig
   /** Width of the content box that fits both Letter and A4 in portrait, in millimetres. */
   public static final double PAGE_WIDTH_MM = 180;
 
+  /** Width that fits both Letter and A4 on their long side, in millimetres. */
+  public static final double WIDE_PAGE_MM = 245;
+
   public Frame {
     if (title.isBlank() || altText.isBlank()) {
       throw new IllegalArgumentException("a drawing needs a title and an alternative text");
@@ -23,5 +26,10 @@ public record Frame(String title, String altText, double widthMm, double maxHeig
   /** A drawing as wide as the page's content box. */
   public static Frame pageWide(String title, String altText, double maxHeightMm) {
     return new Frame(title, altText, PAGE_WIDTH_MM, maxHeightMm);
+  }
+
+  /** A drawing as wide as the content box of a page on its long side. */
+  public static Frame wide(String title, String altText, double maxHeightMm) {
+    return new Frame(title, altText, WIDE_PAGE_MM, maxHeightMm);
   }
 }

@@ -14,6 +14,8 @@ import wallbook.compose.drawing.FloorPlan;
 import wallbook.compose.drawing.Mark;
 import wallbook.compose.drawing.RoomPlan;
 import wallbook.compose.drawing.SymbolKind;
+import wallbook.compose.figure.PanelDrawing;
+import wallbook.compose.figure.PanelRuns;
 import wallbook.compose.labelmap.LabelMapView.CableRow;
 import wallbook.compose.labelmap.LabelMapView.FloorSheet;
 import wallbook.compose.labelmap.LabelMapView.HeadSheet;

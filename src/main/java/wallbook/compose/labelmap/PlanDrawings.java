@@ -24,6 +24,7 @@ import wallbook.compose.drawing.ScaleUnit;
 import wallbook.compose.drawing.Spot;
 import wallbook.compose.drawing.SymbolKind;
 import wallbook.compose.drawing.WallElevation;
+import wallbook.compose.figure.Symbols;
 import wallbook.geometry.RoomOutline;
 import wallbook.geometry.Wall;
 import wallbook.quantity.Length;

@@ -1,4 +1,4 @@
-package wallbook.compose.labelmap;
+package wallbook.compose.figure;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,12 +15,13 @@ import wallbook.record.RunEnd;
  *
  * @param used ports in use in their order
  */
-record PanelRuns(List<Used> used) {
+public record PanelRuns(List<Used> used) {
 
   /** A port and the run behind it. */
-  record Used(int port, Run run, RunEnd otherEnd) {}
+  public record Used(int port, Run run, RunEnd otherEnd) {}
 
-  static PanelRuns of(Job job, Head head, Panel panel) {
+  /** The runs at the ports of a panel. */
+  public static PanelRuns of(Job job, Head head, Panel panel) {
     List<Used> used = new ArrayList<>();
     for (Run run : job.runsAt(head)) {
       add(used, head, panel, run, run.from(), run.to());
@@ -31,7 +32,7 @@ record PanelRuns(List<Used> used) {
   }
 
   /** The run behind a port, if there is one. */
-  Optional<Run> at(int port) {
+  public Optional<Run> at(int port) {
     return used.stream().filter(u -> u.port() == port).map(Used::run).findFirst();
   }
 

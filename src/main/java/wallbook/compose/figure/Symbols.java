@@ -1,4 +1,4 @@
-package wallbook.compose.labelmap;
+package wallbook.compose.figure;
 
 import wallbook.compose.drawing.SymbolKind;
 import wallbook.record.HeadKind;
@@ -6,10 +6,10 @@ import wallbook.record.Place;
 import wallbook.record.PlaceKind;
 
 /** Which symbol a thing of the record is drawn with. */
-final class Symbols {
+public final class Symbols {
   private Symbols() {}
 
-  static SymbolKind of(Place place) {
+  public static SymbolKind of(Place place) {
     switch (place.kind()) {
       case BLANK_PLATE:
         return SymbolKind.BLANK_PLATE;
@@ -26,7 +26,7 @@ final class Symbols {
     }
   }
 
-  static SymbolKind of(HeadKind head) {
+  public static SymbolKind of(HeadKind head) {
     return switch (head) {
       case RACK -> SymbolKind.RACK;
       case STRUCTURED_PANEL, OTHER -> SymbolKind.PANEL;

@@ -1,4 +1,4 @@
-package wallbook.compose.labelmap;
+package wallbook.compose.figure;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -19,17 +19,18 @@ import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
 /** Draws a panel as somebody sees it who stands in front of it. */
-final class PanelDrawing {
+public final class PanelDrawing {
   private static final double TALLEST_MM = 90;
   private static final int USUAL_COLUMNS = 12;
 
   private final Wording wording;
 
-  PanelDrawing(Wording wording) {
+  public PanelDrawing(Wording wording) {
     this.wording = wording;
   }
 
-  PanelMap of(Head head, Panel panel, PanelRuns runs) {
+  /** The panel with what is behind each of its ports. */
+  public PanelMap of(Head head, Panel panel, PanelRuns runs) {
     int columns = Math.max(1, panel.columns().orElse(Math.min(panel.ports(), USUAL_COLUMNS)));
     List<List<Port>> rows = new ArrayList<>();
     for (int port = 1; port <= panel.ports(); port++) {
