@@ -101,7 +101,9 @@ class EthernetAssessmentTest {
     // 100 m − (35.9 m + 10 m of cords) = 54.1 m
     Assessment assessment = of("1000base-t", "cat6", "length: 35.9 m");
     assertEquals(54.1, ((Length) assessment.margin().orElseThrow()).inMetres(), 1e-9);
-    assertTrue(keys(assessment.assumptions()).contains("pairs.cords"));
+    assertEquals(
+        List.of("pairs.cords", "pairs.temperature.unknown", "pairs.untested"),
+        keys(assessment.assumptions()));
   }
 
   @Test
@@ -129,6 +131,7 @@ class EthernetAssessmentTest {
     Assessment assessment = of("1000base-t", "cat6", "length: 10 m\nhottest: 61 °C");
     assertEquals(Verdict.BEYOND, assessment.verdict());
     assertEquals("pairs.length.too-hot", assessment.limitedBy().orElseThrow().key());
+    assertEquals(List.of("pairs.temperature.run"), keys(assessment.assumptions()));
   }
 
   @Test
@@ -182,6 +185,7 @@ class EthernetAssessmentTest {
   void theFastestSureApplicationIsTheHighest(String cable, int metres, double gigabits) {
     Assessment highest = of("highest", cable, "length: %d m".formatted(metres));
     assertEquals(Verdict.WITHIN, highest.verdict());
+    assertTrue(keys(highest.assumptions()).contains("pairs.cords"));
     assertEquals(DataRate.gigabitsPerSecond(gigabits), highest.value().orElseThrow());
   }
 

@@ -169,6 +169,8 @@ class PowerAssessmentTest {
     Assessment highest = PairJobs.only(job, "pairs.poe.highest");
     assertEquals(81.30, watts(highest), 0.01); // as computed by hand above
     assertEquals(8, highest.limitedBy().orElseThrow().arguments().get("class"));
+    assertEquals(
+        keys(PairJobs.only(job, "pairs.poe.class-8").assumptions()), keys(highest.assumptions()));
     assertEquals(Verdict.WITHIN, highest.verdict());
   }
 
@@ -188,6 +190,9 @@ class PowerAssessmentTest {
     Assessment draw = PairJobs.only(PairJobs.job("cat6", "length: 60 m"), "pairs.poe.draw");
     assertEquals(52 * 1.4956, watts(draw), 0.02);
     assertEquals(Verdict.INFORMATION, draw.verdict());
+    assertEquals(
+        List.of("pairs.temperature.unknown", "pairs.connections", "pairs.cord-resistance"),
+        keys(draw.assumptions()));
     assertEquals(Power.watts(90), draw.limit().orElseThrow());
   }
 

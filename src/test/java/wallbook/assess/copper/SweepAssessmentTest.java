@@ -355,6 +355,98 @@ class SweepAssessmentTest {
   }
 
   @Test
+  void ofTheLowerCategoriesTheHighestMetIsNamed() {
+    // 5 dB inside every line of Category 6, but not swept to the 500 MHz of 6A, and one point out
+    List<SweepPoint> sweep =
+        new ArrayList<>(PairJobs.wholeSweep(lines(PairCategory.CAT6), 5, SWEPT));
+    sweep.add(PairJobs.point(PairParameter.RETURN_LOSS, "36", 500, 1)); // limit 8 dB
+    Job job =
+        PairJobs.withSweep(
+            PairJobs.job(
+                "cat6a",
+                "length: 80 m",
+                """
+                date: 2026-04-20, kind: certification, result: fail,
+                limit: {standard: tia_568_2_d, category: cat6a, configuration: permanent_link}
+                """),
+            "t1",
+            sweep);
+    assertEquals(
+        Phrase.of("pairs.test.lower-met", "category", Phrase.of("pairs.category.cat6")),
+        PairJobs.only(job, "pairs.test.lower-category").limitedBy().orElseThrow());
+  }
+
+  @Test
+  void theCategoryOfTheFailedLimitIsNotALowerOne() {
+    // recorded as failed, though every value is inside: Category 5e at best, and 5e was not met
+    List<SweepPoint> sweep = PairJobs.wholeSweep(lines(PairCategory.CAT5E), 1, 1, 10, 100);
+    Job job =
+        PairJobs.withSweep(
+            PairJobs.job(
+                "cat5e",
+                "length: 80 m",
+                """
+                date: 2026-04-20, kind: certification, result: fail,
+                limit: {standard: tia_568_2_d, category: cat5e, configuration: permanent_link}
+                """),
+            "t1",
+            sweep);
+    assertTrue(PairJobs.any(job, "pairs.test.lower-category").isEmpty());
+  }
+
+  @Test
+  void aValueOnTheLineStillMeetsALowerCategory() {
+    List<SweepPoint> sweep =
+        PairJobs.wholeSweep(lines(PairCategory.CAT5E), 1e-9, 1, 10, 31.25, 100);
+    assertTrue(PairJobs.any(job("", sweep), "pairs.test.lower-category").isPresent());
+    List<SweepPoint> beyond =
+        PairJobs.wholeSweep(lines(PairCategory.CAT5E), -0.01, 1, 10, 31.25, 100);
+    assertTrue(PairJobs.any(job("", beyond), "pairs.test.lower-category").isEmpty());
+  }
+
+  @Test
+  void aLinkTooShortToFailIsWithinWhenSweptWhole() {
+    List<SweepPoint> sweep = new ArrayList<>();
+    for (String pair : List.of("12", "36", "45", "78")) {
+      sweep.add(PairJobs.point(PairParameter.INSERTION_LOSS, pair, 250, 2));
+      for (LossDirection direction : LossDirection.values()) {
+        sweep.add(PairJobs.point(PairParameter.RETURN_LOSS, pair, 250, 1, direction));
+      }
+    }
+    assertEquals(Verdict.WITHIN, of(sweep, "pairs.test.return-loss").verdict());
+    sweep.removeIf(point -> point.pair().equals("78"));
+    assertEquals(Verdict.CONDITIONAL, of(sweep, "pairs.test.return-loss").verdict());
+  }
+
+  @Test
+  void aSweepOfCrosstalkRulesSplitPairsOut() {
+    Job job = job(", wire_map: [1, 2, 3, 4, 5, 6, 7, 8]", List.of());
+    assertFalse(assumptions(PairJobs.only(job, "pairs.test.wire-map")).isEmpty());
+    Job swept =
+        job(
+            ", wire_map: [1, 2, 3, 4, 5, 6, 7, 8]",
+            List.of(PairJobs.point(PairParameter.NEXT, "36-45", 100, 60)));
+    assertTrue(assumptions(PairJobs.only(swept, "pairs.test.wire-map")).isEmpty());
+    Job other =
+        job(
+            ", wire_map: [1, 2, 3, 4, 5, 6, 7, 8]",
+            List.of(PairJobs.point(PairParameter.RETURN_LOSS, "36", 100, 60)));
+    assertFalse(assumptions(PairJobs.only(other, "pairs.test.wire-map")).isEmpty());
+  }
+
+  @Test
+  void theLimitIsNamedInTheWordsOfItsStandard() {
+    List<SweepPoint> sweep = List.of(PairJobs.point(PairParameter.INSERTION_LOSS, "36", 250, 20));
+    assertEquals("pairs.category.cat6", categoryOf(of(sweep, "pairs.test.insertion-loss")));
+    assertEquals("pairs.class.cat6", categoryOf(of(sweep, "pairs.test.insertion-loss.iso")));
+  }
+
+  private static String categoryOf(Assessment assessment) {
+    Phrase limit = (Phrase) assessment.asked().arguments().get("limit");
+    return ((Phrase) limit.arguments().get("category")).key();
+  }
+
+  @Test
   void aFailedSweepThatMeetsNothingLeavesDoubt() {
     List<SweepPoint> sweep =
         List.of(PairJobs.point(PairParameter.NEXT, "36-45", 100, 30)); // below 5e too, 32.3

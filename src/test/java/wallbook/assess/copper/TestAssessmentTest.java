@@ -180,6 +180,12 @@ class TestAssessmentTest {
     Assessment assessment = of("unbalance-allowed", CERTIFIED + "loop_resistance: 12 ohm");
     assertEquals(0.36, ((Resistance) assessment.value().orElseThrow()).inOhms(), 1e-9);
     assertEquals(Verdict.INFORMATION, assessment.verdict());
+    assertTrue(assessment.assumptions().isEmpty());
+    Assessment unnamed =
+        of(
+            "unbalance-allowed",
+            "date: 2026-04-20, kind: resistance, result: pass, loop_resistance: 12 ohm");
+    assertEquals(List.of("pairs.test.taken-as-permanent-link"), keys(unnamed.assumptions()));
   }
 
   @Test
@@ -223,6 +229,8 @@ class TestAssessmentTest {
   void withoutAnyLengthTheMeasuredOneTellsTheVelocity() {
     Job job = PairJobs.job("cat6", "", CERTIFIED + "delay: 400 ns, length: 80 m");
     assertTrue(PairJobs.any(job, "pairs.test.velocity").isPresent());
+    Job zero = PairJobs.job("cat6", "length: 80 m", CERTIFIED + "delay: 0 ns");
+    assertTrue(PairJobs.any(zero, "pairs.test.velocity").isEmpty());
     Job none = PairJobs.job("cat6", "", CERTIFIED + "delay: 400 ns");
     assertTrue(PairJobs.any(none, "pairs.test.velocity").isEmpty());
   }
@@ -247,6 +255,33 @@ class TestAssessmentTest {
     assertEquals(Verdict.WITHIN, result.verdict());
     assertEquals(Decibels.decibels(1), result.margin().orElseThrow());
     assertTrue(keys(result.assumptions()).contains("pairs.test.parts-not-stated"));
+  }
+
+  @Test
+  void theWholeShowsTheFiguresOfThePartThatDecides() {
+    Assessment result = of("result", CERTIFIED + "delay: 600 ns");
+    assertEquals(600, ((Delay) result.value().orElseThrow()).inNanoseconds(), 1e-6);
+    assertTrue(result.margin().isPresent());
+    assertTrue(keys(result.assumptions()).contains("pairs.test.delay-frequency"));
+  }
+
+  @Test
+  void aWholeWithNothingMissingDoesNotSaySo() {
+    assertTrue(
+        !keys(of("result", CERTIFIED + "skew: 5 ns").assumptions())
+            .contains("pairs.test.parts-not-stated"));
+  }
+
+  @Test
+  void aFailureThatTheValuesShowIsNotCalledRecordedAsPassed() {
+    Assessment result =
+        of(
+            "result",
+            "date: 2026-04-20, kind: certification, result: fail, "
+                + PairJobs.LIMIT_SIX
+                + ", delay: 600 ns");
+    assertEquals("pairs.test.decided-by", result.limitedBy().orElseThrow().key());
+    assertTrue(!keys(result.assumptions()).contains("pairs.test.recorded-pass"));
   }
 
   @Test

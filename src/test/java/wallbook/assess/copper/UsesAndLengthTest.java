@@ -55,6 +55,15 @@ class UsesAndLengthTest {
     Assessment assessment = of("pairs.use.contact-closure", "cat5e", "length: 90 m");
     assertEquals(Verdict.INFORMATION, assessment.verdict());
     assertEquals(15.16, ((Resistance) assessment.value().orElseThrow()).inOhms(), 0.01);
+    assertEquals(Standing.CONFIRMED, assessment.source().standing());
+    assertEquals(
+        List.of("pairs.temperature.unknown", "pairs.untested"), keys(assessment.assumptions()));
+    assertTrue(
+        keys(of("pairs.use.contact-closure", "plain", "length: 90 m").assumptions())
+            .contains("pairs.gauge-unknown"));
+    assertEquals(
+        Standing.FROM_MEMORY,
+        of("pairs.use.contact-closure", "cat6-stranded", "length: 90 m").source().standing());
   }
 
   @Test
@@ -76,6 +85,7 @@ class UsesAndLengthTest {
     Assessment assessment = of("pairs.use." + use, "cat6a", "length: 20 m");
     assertEquals(Verdict.INFORMATION, assessment.verdict());
     assertTrue(assessment.limit().isEmpty());
+    assertEquals(List.of("pairs.untested"), keys(assessment.assumptions()));
     assertEquals(Standing.COMMON_PRACTICE, assessment.source().standing());
   }
 
@@ -141,6 +151,7 @@ class UsesAndLengthTest {
   void theComputedLengthStandsBesideTheTableWhereTheyDiffer() {
     Assessment computed = of("pairs.length.computed", "cat6", "length: 20 m\nhottest: 40 °C");
     assertEquals(83.33, ((Length) computed.value().orElseThrow()).inMetres(), 0.005); // 90/1.08
+    assertEquals(List.of("pairs.temperature.run"), keys(computed.assumptions()));
     for (String keys : List.of("length: 20 m", "length: 20 m\nhottest: 10 °C")) {
       assertTrue(PairJobs.any(PairJobs.job("cat6", keys), "pairs.length.computed").isEmpty());
     }
@@ -153,6 +164,9 @@ class UsesAndLengthTest {
 
   @Test
   void cableThatDoesNotSayIsTakenAsUnscreened() {
+    assertTrue(
+        keys(of("pairs.length.hottest", "plain", "length: 20 m").assumptions())
+            .contains("pairs.unscreened-assumed"));
     assertTrue(
         keys(of("pairs.length", "plain", "length: 20 m").assumptions())
             .contains("pairs.unscreened-assumed"));
@@ -207,7 +221,11 @@ class UsesAndLengthTest {
             .replace(
                 "jack: \"1\", finish: terminated",
                 "jack: \"1\", finish: terminated, wiring: " + to);
-    assertEquals(expected, PairJobs.only(Jobs.job(yaml), "pairs.wiring").verdict());
+    Assessment assessment = PairJobs.only(Jobs.job(yaml), "pairs.wiring");
+    assertEquals(expected, assessment.verdict());
+    assertEquals(
+        expected == Verdict.WITHIN ? "pairs.wiring.alike" : "pairs.wiring.crossed",
+        assessment.limitedBy().orElseThrow().key());
   }
 
   @Test
