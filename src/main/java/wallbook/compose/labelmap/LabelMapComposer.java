@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wallbook.assess.Assessments;
 import wallbook.compose.Caution;
 import wallbook.compose.Composition;
 import wallbook.compose.Describe;
@@ -46,12 +47,14 @@ public final class LabelMapComposer {
           Caution.PRIVACY);
 
   private final Job job;
+  private final Assessments assessments;
   private final Wording wording;
   private final Describe describe;
   private final PlanDrawings drawings;
 
   public LabelMapComposer(Composition composition) {
     this.job = composition.job();
+    this.assessments = composition.assessments();
     this.wording = composition.wording();
     this.describe = composition.describe();
     this.drawings = new PlanDrawings(job, wording);
@@ -69,7 +72,7 @@ public final class LabelMapComposer {
             .flatMap(Optional::stream)
             .toList(),
         job.heads().stream().map(this::head).toList(),
-        Optional.empty(),
+        new Grounds(job, assessments, wording).sheet(),
         Caution.say(CAUTIONS, wording));
   }
 

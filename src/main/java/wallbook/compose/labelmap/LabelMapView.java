@@ -58,7 +58,7 @@ public record LabelMapView(
       String port, String label, String cable, String otherEnd, String state, String tested) {}
 
   /** The grounds with every exterior end. */
-  public record GroundsSheet(Drawing plan, Drawing legend, List<TieRow> ties) {}
+  public record GroundsSheet(Optional<Drawing> plan, Optional<Drawing> legend, List<TieRow> ties) {}
 
   /** An exterior place and how a tape finds it. */
   public record TieRow(
