@@ -9,6 +9,7 @@ import wallbook.assess.fibre.FibreAssessor;
 import wallbook.assess.location.LocationAssessor;
 import wallbook.assess.lowvoltage.LowVoltageAssessor;
 import wallbook.assess.outdoor.OutdoorAssessor;
+import wallbook.assess.practice.PracticeAssessor;
 import wallbook.assess.speaker.SpeakerAssessor;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
@@ -30,7 +31,8 @@ public final class Assessor {
             new LowVoltageAssessor(tables)::assess,
             new ConduitAssessor(tables)::assess,
             new OutdoorAssessor(tables)::assess,
-            new LocationAssessor(tables)::assess);
+            new LocationAssessor(tables)::assess,
+            new PracticeAssessor(tables)::assess);
   }
 
   /** Everything that can be said of the job. */

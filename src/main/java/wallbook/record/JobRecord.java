@@ -21,7 +21,9 @@ public record JobRecord(
     @Says("Audio zones, surround sets, landscape zones.") List<Zone> zones,
     @Says("Systems the wiring serves.") List<HouseSystem> systems,
     @Says("What is not as promised.") List<ExceptionItem> exceptions,
-    @Says("Photographs.") List<Photo> photos) {
+    @Says("Photographs.") List<Photo> photos,
+    @Says("Usual provision for this job, where it differs from the built-in table.")
+        List<Provision> provisions) {
   public JobRecord {
     floors = List.copyOf(floors);
     spaces = List.copyOf(spaces);
@@ -38,5 +40,6 @@ public record JobRecord(
     systems = List.copyOf(systems);
     exceptions = List.copyOf(exceptions);
     photos = List.copyOf(photos);
+    provisions = List.copyOf(provisions);
   }
 }

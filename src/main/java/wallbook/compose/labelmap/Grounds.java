@@ -18,6 +18,7 @@ import wallbook.compose.drawing.NamedOutline;
 import wallbook.compose.drawing.SitePlan;
 import wallbook.compose.drawing.SitePlan.FixedCorner;
 import wallbook.compose.drawing.SitePlan.SiteMark;
+import wallbook.compose.figure.Symbols;
 import wallbook.compose.labelmap.LabelMapView.GroundsSheet;
 import wallbook.compose.labelmap.LabelMapView.TieRow;
 import wallbook.record.Job;
