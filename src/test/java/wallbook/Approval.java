@@ -22,7 +22,19 @@ public final class Approval {
    * @param name path below the folder, with slashes and its ending
    */
   public static void verify(String name, String text) {
-    Path file = FOLDER.resolve(name);
+    compare(FOLDER.resolve(name), text);
+  }
+
+  /**
+   * The same for a page that is published with the program.
+   *
+   * @param name path below {@code docs}
+   */
+  public static void verifyPage(String name, String text) {
+    compare(Path.of("docs").resolve(name), text);
+  }
+
+  private static void compare(Path file, String text) {
     String normalised = text.replace("\r\n", "\n").stripTrailing() + "\n";
     try {
       if (Boolean.getBoolean("approve")) {

@@ -2,7 +2,6 @@ package wallbook.check;
 
 import java.lang.reflect.InvocationTargetException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
@@ -60,7 +59,7 @@ final class PlausibleChecks implements Check {
   }
 
   private void compare(Record thing, Field field, Object value, Findings findings) {
-    Optional<Row> range = ranges.find(nameOf(thing.getClass()), field.key());
+    Optional<Row> range = ranges.find(Shape.nameOf(thing.getClass()), field.key());
     if (range.isEmpty()) {
       return;
     }
@@ -116,11 +115,6 @@ final class PlausibleChecks implements Check {
   @SuppressWarnings({"unchecked", "rawtypes"})
   private static int order(Object a, Object b) {
     return ((Comparable) a).compareTo(b);
-  }
-
-  /** Name of a record type as the table writes it: {@code RunEnd} is {@code run_end}. */
-  static String nameOf(Class<? extends Record> type) {
-    return type.getSimpleName().replaceAll("(?<=[a-z])([A-Z])", "_$1").toLowerCase(Locale.ROOT);
   }
 
   private static Origin origin(Record thing) {

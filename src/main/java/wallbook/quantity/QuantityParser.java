@@ -18,7 +18,8 @@ public final class QuantityParser {
   private static final Pattern SIMPLE = Pattern.compile(NUMBER + "\\s*([^\\s\\d].*)?");
   private static final Pattern FEET_AND_INCHES =
       Pattern.compile(
-          "(-?\\d+)\\s*(?:ft|')\\s*(\\d+(?:\\.\\d+)?)?\\s*(?:(\\d+)/(\\d+))?\\s*(?:in|\")");
+          "(-?\\d+)\\s*(?:ft|')\\s*"
+              + "(?:(?:(\\d+)[ -]+)?(\\d+)/(\\d+)|(\\d+(?:\\.\\d+)?))\\s*(?:in|\")");
   private static final Pattern FRACTIONAL_INCHES =
       Pattern.compile("(-?)(?:(\\d+)[ -]+)?(\\d+)/(\\d+)\\s*(?:in|\")");
 
@@ -71,6 +72,19 @@ public final class QuantityParser {
   }
 
   /**
+   * A regular expression for the texts that are read as the given type, for whoever describes the
+   * form of a file. It keeps to what Java and ECMA-262 have in common, and lets a few impossible
+   * values through, such as a fraction over nought.
+   */
+  public static String patternOf(Class<? extends Quantity> type) {
+    String simple = NUMBER + "\\s*(?:" + String.join("|", unitsOf(type)) + ")";
+    if (type != Length.class) {
+      return "^" + simple + "$";
+    }
+    return "^(?:" + simple + "|" + FEET_AND_INCHES + "|" + FRACTIONAL_INCHES + ")$";
+  }
+
+  /**
    * Reads a text as a quantity of the given type.
    *
    * @throws NotAQuantity if the text has no number, no unit, or a unit of something else
@@ -80,7 +94,7 @@ public final class QuantityParser {
     if (type == Length.class) {
       Double inches = compoundInches(trimmed);
       if (inches != null) {
-        return type.cast(Length.inches(inches));
+        return make(type, Length::inches, inches);
       }
     }
     Map<String, DoubleFunction<Quantity>> units = UNITS.get(type);
@@ -95,8 +109,13 @@ public final class QuantityParser {
           ? new NotAQuantity(Reason.NO_UNIT, unitsOf(type), proposals(type, simple.group(1)))
           : new NotAQuantity(Reason.UNKNOWN_UNIT, unitsOf(type), proposals(type, simple.group(1)));
     }
+    return make(type, maker, Double.parseDouble(simple.group(1).replace(",", "")));
+  }
+
+  private static <Q extends Quantity> Q make(
+      Class<Q> type, DoubleFunction<Quantity> maker, double number) throws NotAQuantity {
     try {
-      return type.cast(maker.apply(Double.parseDouble(simple.group(1).replace(",", ""))));
+      return type.cast(maker.apply(number));
     } catch (IllegalArgumentException e) {
       throw new NotAQuantity(Reason.IMPOSSIBLE, unitsOf(type), "");
     }
@@ -120,23 +139,25 @@ public final class QuantityParser {
 
   private static Double compoundInches(String text) {
     Matcher compound = FEET_AND_INCHES.matcher(text);
-    if (compound.matches() && (compound.group(2) != null || compound.group(3) != null)) {
+    if (compound.matches()) {
       double feet = Double.parseDouble(compound.group(1));
-      double inches = compound.group(2) == null ? 0 : Double.parseDouble(compound.group(2));
-      inches += fraction(compound.group(3), compound.group(4));
+      double inches =
+          compound.group(5) == null
+              ? inches(compound.group(2), compound.group(3), compound.group(4))
+              : Double.parseDouble(compound.group(5));
       return feet * 12 + (text.startsWith("-") ? -inches : inches);
     }
     Matcher fractional = FRACTIONAL_INCHES.matcher(text);
     if (fractional.matches()) {
-      double whole = fractional.group(2) == null ? 0 : Double.parseDouble(fractional.group(2));
-      double inches = whole + fraction(fractional.group(3), fractional.group(4));
+      double inches = inches(fractional.group(2), fractional.group(3), fractional.group(4));
       return fractional.group(1).isEmpty() ? inches : -inches;
     }
     return null;
   }
 
-  private static double fraction(String numerator, String denominator) {
-    return numerator == null ? 0 : Double.parseDouble(numerator) / Double.parseDouble(denominator);
+  private static double inches(String whole, String numerator, String denominator) {
+    double fraction = Double.parseDouble(numerator) / Double.parseDouble(denominator);
+    return whole == null ? fraction : Double.parseDouble(whole) + fraction;
   }
 
   private static Map<Class<? extends Quantity>, Map<String, DoubleFunction<Quantity>>> units() {

@@ -72,6 +72,11 @@ public record Shape(Class<? extends Record> type, List<Field> fields, List<Strin
     return known;
   }
 
+  /** Name of a type as a record would write it: {@code RunEnd} is {@code run_end}. */
+  public static String nameOf(Class<?> type) {
+    return snakeCase(type.getSimpleName()).replaceFirst("^_", "");
+  }
+
   /** The field of the given key, if there is one. */
   public Optional<Field> field(String key) {
     return fields.stream().filter(f -> f.key().equals(key)).findFirst();

@@ -113,7 +113,7 @@ class PlausibleChecksTest {
       }
       for (Field field : Shape.of(type).fields()) {
         if (Quantity.class.isAssignableFrom(field.type()) || field.type() == Integer.class) {
-          fields.put(PlausibleChecks.nameOf(type) + "." + field.key(), field);
+          fields.put(Shape.nameOf(type) + "." + field.key(), field);
         } else if (field.type().isRecord() && field.type() != Point.class) {
           open.push(field.type().asSubclass(Record.class));
         }
