@@ -27,7 +27,8 @@ public final class PartWords {
 
   /** Texts by key of, say, {@code fibre.en}. */
   public static Map<String, String> of(String part) {
-    String file = "/templates/words/parts/" + part + ".properties";
+    String[] name = part.split("\\.");
+    String file = "/templates/words/" + name[1] + "/" + name[0] + ".properties";
     try (InputStream in = PartWords.class.getResourceAsStream(file)) {
       return WordsFile.read(new InputStreamReader(in, StandardCharsets.UTF_8));
     } catch (IOException e) {

@@ -46,7 +46,7 @@ class PairWordsTest {
   private static final Pattern ARGUMENT = Pattern.compile("\\{([a-zA-Z]+)}");
 
   private static Map<String, String> words(String language) throws IOException {
-    Path file = Path.of("templates/words/parts/pairs." + language + ".properties");
+    Path file = Path.of("templates/words/" + language + "/pairs.properties");
     try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
       return new TreeMap<>(WordsFile.read(in));
     }

@@ -43,7 +43,7 @@ class WireWordsTest {
   private static Map<String, String> words(String language) throws IOException {
     Map<String, String> all = new HashMap<>();
     for (String part : PARTS) {
-      String name = "/templates/words/parts/" + part + "." + language + ".properties";
+      String name = "/templates/words/" + language + "/" + part + ".properties";
       try (Reader in =
           new InputStreamReader(
               Objects.requireNonNull(WireWordsTest.class.getResourceAsStream(name)),
