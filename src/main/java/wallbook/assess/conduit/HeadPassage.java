@@ -52,17 +52,26 @@ public final class HeadPassage {
     return Diameter.metres(reach - (radius.inMetres() - h));
   }
 
-  /** Whether a connector of known stiff length passes a bend, in either of its two positions. */
-  public static boolean passesBend(HeadSize head, Length stiff, Length radius, Diameter bore) {
-    return bendMargin(head, stiff, radius, bore).inMetres() >= 0;
+  /**
+   * A connector in a bend, in one of its two positions.
+   *
+   * @param thickness of the connector in the plane of the bend
+   * @param greatest thickness that the bend passes
+   */
+  public record BendFit(Diameter thickness, Diameter greatest) {
+    /** Thickness left over; negative if the connector sticks. */
+    public Diameter margin() {
+      return greatest.minus(thickness);
+    }
   }
 
-  /** Thickness left over in the better of the connector's two positions; negative if it sticks. */
-  public static Diameter bendMargin(HeadSize head, Length stiff, Length radius, Diameter bore) {
-    Diameter flat = greatestThicknessInBend(head.width(), stiff, radius, bore).minus(head.height());
-    Diameter onEnd =
-        greatestThicknessInBend(head.height(), stiff, radius, bore).minus(head.width());
-    return flat.compareTo(onEnd) >= 0 ? flat : onEnd;
+  /** The better of a connector's two positions in a bend, flat or on end. */
+  public static BendFit inBend(HeadSize head, Length stiff, Length radius, Diameter bore) {
+    BendFit flat =
+        new BendFit(head.height(), greatestThicknessInBend(head.width(), stiff, radius, bore));
+    BendFit onEnd =
+        new BendFit(head.width(), greatestThicknessInBend(head.height(), stiff, radius, bore));
+    return flat.margin().compareTo(onEnd.margin()) >= 0 ? flat : onEnd;
   }
 
   /** Height of a chord of length a above the bore's centre; zero if the chord is no shorter. */

@@ -93,9 +93,10 @@ final class HeadQuestions implements Questions {
     List<Hindrance> hindrances = hindrances(conduit, head, bore.diameter());
     Optional<Hindrance> barrier = hindrances.stream().filter(Hindrance::stops).findFirst();
     if (barrier.isPresent()) {
-      return conduit
-          .clearance()
-          .judge(asked, Verdict.BEYOND, diagonal, barrier.get().words(), whole);
+      Hindrance stops = barrier.get();
+      stops.needed().ifPresent(asked::value);
+      stops.margin().ifPresent(margin -> asked.limit(stops.room().orElseThrow(), margin));
+      return conduit.clearance().judge(asked, Verdict.BEYOND, diagonal, stops.words(), whole);
     }
     hindrances.stream().skip(1).forEach(h -> asked.assuming(h.words()));
     return hindrances.isEmpty()
@@ -107,8 +108,26 @@ final class HeadQuestions implements Questions {
             .judge(asked, Verdict.CONDITIONAL, diagonal, hindrances.get(0).words(), whole);
   }
 
-  /** What stops a head, or makes its passage depend on something. */
-  private record Hindrance(boolean stops, Phrase words) {}
+  /**
+   * What stops a head, or makes its passage depend on something.
+   *
+   * @param needed what would have to pass, where that is not the head's diagonal
+   * @param room what there is for it
+   */
+  private record Hindrance(
+      boolean stops, Phrase words, Optional<Diameter> needed, Optional<Diameter> room) {
+    Hindrance(boolean stops, Phrase words) {
+      this(stops, words, Optional.empty(), Optional.empty());
+    }
+
+    static Hindrance barrier(Phrase words, Diameter needed, Diameter room) {
+      return new Hindrance(true, words, Optional.of(needed), Optional.of(room));
+    }
+
+    Optional<Diameter> margin() {
+      return room.flatMap(there -> needed.map(there::minus));
+    }
+  }
 
   private List<Hindrance> hindrances(ConduitCase conduit, HeadSize head, Diameter bore) {
     List<Hindrance> found = new ArrayList<>();
@@ -139,8 +158,8 @@ final class HeadQuestions implements Questions {
     Diameter thickest = inPlace.stream().max(Diameter::compareTo).orElseThrow();
     return Optional.of(
         thickest.compareTo(free) > 0
-            ? new Hindrance(
-                true, Phrase.of("conduit.head.no-room", "cable", thickest, "free", free))
+            ? Hindrance.barrier(
+                Phrase.of("conduit.head.no-room", "cable", thickest, "free", free), thickest, free)
             : new Hindrance(
                 false, Phrase.of("conduit.head.must-shift", "bundle", whole, "free", free)));
   }
@@ -151,12 +170,14 @@ final class HeadQuestions implements Questions {
     } else if (head.stiffLength().isEmpty()) {
       return Optional.of(new Hindrance(false, Phrase.of("conduit.head.stiff-unknown")));
     }
-    Diameter margin =
-        HeadPassage.bendMargin(head, head.stiffLength().get(), bend.radius().get(), bore);
-    return margin.inMetres() >= 0
+    HeadPassage.BendFit fit =
+        HeadPassage.inBend(head, head.stiffLength().get(), bend.radius().get(), bore);
+    return fit.margin().inMetres() >= 0
         ? Optional.empty()
         : Optional.of(
-            new Hindrance(
-                true, Phrase.of("conduit.head.sticks", "bend", bend.bend().orElseThrow())));
+            Hindrance.barrier(
+                Phrase.of("conduit.head.sticks", "bend", bend.bend().orElseThrow()),
+                fit.thickness(),
+                fit.greatest()));
   }
 }

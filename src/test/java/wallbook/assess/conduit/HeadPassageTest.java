@@ -130,13 +130,13 @@ class HeadPassageTest {
   }
 
   private static boolean throughBend(HeadSize head, double stiff) {
-    return HeadPassage.passesBend(
-        head, Length.millimetres(stiff), Length.millimetres(101.6), Diameter.millimetres(ENT_1));
+    return bendMargin(head, stiff) >= 0;
   }
 
   private static double bendMargin(HeadSize head, double stiff) {
-    return HeadPassage.bendMargin(
+    return HeadPassage.inBend(
             head, Length.millimetres(stiff), Length.millimetres(101.6), Diameter.millimetres(ENT_1))
+        .margin()
         .inMillimetres();
   }
 

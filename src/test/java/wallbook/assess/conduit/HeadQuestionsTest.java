@@ -31,6 +31,7 @@ class HeadQuestionsTest {
             .answer("conduit.head.video-plug");
     assertEquals(Verdict.BEYOND, tubing.verdict());
     assertEquals("conduit.head.too-wide", reason(tubing));
+    assertEquals(-0.37, mm(tubing.margin().orElseThrow()), 0.01);
     Assessment steel =
         ConduitHouse.with(
                 "type: emt, trade_size: 1/2, pull_string: none, condition: clear,"
@@ -71,6 +72,9 @@ class HeadQuestionsTest {
         ConduitHouse.ent1(STRAIGHT).holding("speaker-14-4").answer("conduit.head.sc-duplex");
     assertEquals(Verdict.BEYOND, duplex.verdict());
     assertEquals("conduit.head.no-room", reason(duplex));
+    assertEquals(10.67, mm(duplex.value().orElseThrow()), 0.01);
+    assertEquals(10.00, mm(duplex.limit().orElseThrow()), 0.01);
+    assertEquals(-0.67, mm(duplex.margin().orElseThrow()), 0.01);
   }
 
   @Test
@@ -93,6 +97,8 @@ class HeadQuestionsTest {
             .answer("conduit.head.8p8c");
     assertEquals(Verdict.BEYOND, sticks.verdict());
     assertEquals("conduit.head.sticks", reason(sticks));
+    assertEquals(11.7, mm(sticks.value().orElseThrow()), 0.01);
+    assertEquals(9.43, mm(sticks.limit().orElseThrow()), 0.01);
   }
 
   @Test
