@@ -140,12 +140,18 @@ final class HeadQuestions implements Questions {
       found.add(new Hindrance(false, Phrase.of("conduit.head.bends-unknown")));
       return found;
     }
-    conduit.sections().stream()
-        .flatMap(section -> section.pieces().stream())
-        .filter(piece -> piece.bend().isPresent())
+    List<PathPiece> bends =
+        conduit.sections().stream()
+            .flatMap(section -> section.pieces().stream())
+            .filter(piece -> piece.bend().isPresent())
+            .toList();
+    bends.stream()
         .flatMap(bend -> inBend(bend, head, bore).stream())
         .distinct()
         .forEach(found::add);
+    if (!bends.isEmpty() && !conduit.contents().isEmpty()) {
+      found.add(new Hindrance(false, Phrase.of("conduit.head.beside-in-bend")));
+    }
     return found;
   }
 

@@ -31,6 +31,7 @@ class ConduitWordsTest {
               ConduitHouse.ent1("path: [{straight: 9 ft}]").holding("cat6", "cat6", "cat6"),
               ConduitHouse.ent1("").holding("speaker-14-2", "speaker-14-2", "speaker-14-2"),
               ConduitHouse.ent1("path: [{bend: 90 deg, radius: 5.9 in}]"),
+              ConduitHouse.ent1("path: [{bend: 90 deg, radius: 9 in}]").holding("control-22-2"),
               ConduitHouse.with(
                       "type: iec_rigid, trade_size: '25', bore: 21 mm, pull_string: none,"
                           + " condition: clear")

@@ -118,6 +118,16 @@ class HeadQuestionsTest {
   }
 
   @Test
+  void besideCablesInABendAHeadIsLeftOpen() {
+    Assessment plug =
+        ConduitHouse.ent1("path: [{straight: 9 ft}, {bend: 90 deg, radius: 6 in}]")
+            .holding("control-22-2")
+            .answer("conduit.head.8p8c");
+    assertEquals(Verdict.CONDITIONAL, plug.verdict());
+    assertEquals("conduit.head.beside-in-bend", reason(plug));
+  }
+
+  @Test
   void theLargestHeadThatPassesIsNamed() {
     // 1 in ENT: duplex SC 23.61 mm passes 25.4 mm
     Assessment inOne = ConduitHouse.ent1(STRAIGHT).answer("conduit.largest-head");
