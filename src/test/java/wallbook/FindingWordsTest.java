@@ -20,9 +20,9 @@ import org.junit.jupiter.api.Test;
 class FindingWordsTest {
   private static final Path SOURCES = Path.of("src", "main", "java", "wallbook");
   private static final Pattern WORDS =
-      Pattern.compile("finding\\.([a-z-]+)\\.(message|remedy|why)");
+      Pattern.compile("finding\\.([a-z0-9-]+)\\.(message|remedy|why)");
   private static final Pattern ARGUMENT = Pattern.compile("\\{([a-zA-Z0-9]+)}");
-  private static final Pattern LITERAL = Pattern.compile("\"([a-z]+(?:-[a-z]+)+)\"");
+  private static final Pattern LITERAL = Pattern.compile("\"([a-z]+(?:-[a-z0-9]+)+)\"");
 
   @Test
   void everyKindHasMessageRemedyAndWhyInBothLanguages() {
@@ -82,7 +82,7 @@ class FindingWordsTest {
 
   /** Names that stand where a finding is made, right after its severity. */
   private static Set<String> called(Path sources) throws IOException {
-    Pattern call = Pattern.compile("Severity\\.(?:ERROR|WARNING|REMARK),\\s*\"([a-z-]+)\"");
+    Pattern call = Pattern.compile("Severity\\.(?:ERROR|WARNING|REMARK),\\s*\"([a-z0-9-]+)\"");
     Set<String> names = new TreeSet<>();
     try (Stream<Path> files = Files.walk(sources)) {
       for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {

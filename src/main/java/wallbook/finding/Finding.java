@@ -37,7 +37,7 @@ public record Finding(
   public Finding {
     Objects.requireNonNull(severity);
     Objects.requireNonNull(position);
-    if (!name.matches("[a-z]+(-[a-z]+)*")) {
+    if (!name.matches("[a-z]+(-[a-z0-9]+)*")) {
       throw new IllegalArgumentException("not a finding name: " + name);
     }
   }

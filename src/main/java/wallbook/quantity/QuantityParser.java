@@ -155,8 +155,15 @@ public final class QuantityParser {
     return null;
   }
 
+  /**
+   * Whole inches and a fraction; no number for a fraction of one or more, since {@code 11/2 in} on
+   * site is as likely one and a half as five and a half.
+   */
   private static double inches(String whole, String numerator, String denominator) {
     double fraction = Double.parseDouble(numerator) / Double.parseDouble(denominator);
+    if (!(fraction < 1)) {
+      return Double.NaN;
+    }
     return whole == null ? fraction : Double.parseDouble(whole) + fraction;
   }
 

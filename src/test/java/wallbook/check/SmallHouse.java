@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import wallbook.AllWords;
 import wallbook.Jobs;
+import wallbook.Marked;
 import wallbook.finding.Finding;
 import wallbook.read.ReadResult;
 
@@ -19,7 +20,6 @@ import wallbook.read.ReadResult;
  */
 final class SmallHouse {
   private static final Checks CHECKS = new Checks(Jobs.TABLES);
-  private static final String MARK = "¶";
 
   private final Map<String, String> sections = new LinkedHashMap<>();
 
@@ -75,7 +75,7 @@ final class SmallHouse {
     List<Finding> findings = look();
     List<Finding> named = findings.stream().filter(f -> f.name().equals(name)).toList();
     assertEquals(1, named.size(), () -> "findings named " + name + " among " + shown(findings));
-    assertEquals(markedPosition(), named.get(0).position().toString());
+    assertEquals(new Marked(text()).position(), named.get(0).position().toString());
     return named.get(0);
   }
 
@@ -86,20 +86,12 @@ final class SmallHouse {
 
   /** All that is found; every finding is said in every language on the way. */
   List<Finding> look() {
-    String text = text().replace(MARK, "");
+    String text = new Marked(text()).text();
     ReadResult result = Jobs.read(text);
     assertTrue(result.job().isPresent(), () -> text + shown(result.findings()));
     List<Finding> findings = CHECKS.check(result.job().get());
     findings.forEach(AllWords::sayInEveryLanguage);
     return findings;
-  }
-
-  private String markedPosition() {
-    String text = text();
-    int at = text.indexOf(MARK);
-    assertTrue(at >= 0, "the lines have no mark");
-    int line = 1 + (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
-    return "job.yaml:" + line + ":" + (at - text.lastIndexOf('\n', at - 1));
   }
 
   private String text() {

@@ -35,7 +35,7 @@ final class FindingsPage {
       """;
   private static final Path WORDS = Path.of("templates", "words");
   private static final Path SOURCES = Path.of("src", "main", "java", "wallbook");
-  private static final Pattern MESSAGE = Pattern.compile("finding\\.([a-z-]+)\\.message=.*");
+  private static final Pattern MESSAGE = Pattern.compile("finding\\.([a-z0-9-]+)\\.message=.*");
   private static final Pattern SEVERITY = Pattern.compile("Severity\\.(ERROR|WARNING|REMARK)");
 
   private FindingsPage() {}
@@ -96,7 +96,7 @@ final class FindingsPage {
     try (Stream<Path> files = Files.walk(SOURCES)) {
       for (Path file : files.filter(f -> f.toString().endsWith(".java")).sorted().toList()) {
         String source = Files.readString(file);
-        Matcher literal = Pattern.compile("\"([a-z]+(?:-[a-z]+)+)\"").matcher(source);
+        Matcher literal = Pattern.compile("\"([a-z]+(?:-[a-z0-9]+)+)\"").matcher(source);
         while (literal.find()) {
           String name = literal.group(1);
           if (AllWords.ENGLISH.containsKey("finding." + name + ".message")) {
