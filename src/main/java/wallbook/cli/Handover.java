@@ -1,6 +1,7 @@
 package wallbook.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -29,6 +30,8 @@ import wallbook.render.PdfLock;
 import wallbook.render.PlanFigures;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
+import wallbook.render.data.AssessmentsJson;
+import wallbook.render.data.FindingsJson;
 import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
@@ -94,6 +97,8 @@ final class Handover {
       files.add(PackageFile.of(plan.file(), locked(plan, renderer.render(request).pdf())));
     }
     files.add(PackageFile.of("data/job.yaml", recordBytes));
+    files.add(text("data/findings.json", new FindingsJson(wording).text(reading.findings())));
+    files.add(text("data/assessments.json", new AssessmentsJson(wording).text(assessments.all())));
     console.progress(wording.say("build.storing"));
     Files.createDirectories(into);
     PackageContents contents =
@@ -108,6 +113,10 @@ final class Handover {
     } finally {
       console.progressDone();
     }
+  }
+
+  private static PackageFile text(String path, String text) {
+    return PackageFile.of(path, text.getBytes(StandardCharsets.UTF_8));
   }
 
   private byte[] locked(DocumentPlan plan, byte[] pdf) {
