@@ -2,6 +2,8 @@ package wallbook.assess.conduit;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import wallbook.record.Cable;
 import wallbook.record.Job;
 import wallbook.reference.Source;
@@ -19,11 +21,12 @@ final class CableDefaults {
     this.catalogue = tables.table("cable-catalogue");
   }
 
-  /** One phrase for each cable type whose dimensions are generic. */
-  List<Phrase> assumptions(Job job, Collection<Cable> cables) {
-    return generic(job, cables).stream()
-        .map(cable -> Phrase.of("conduit.assume.generic", "cable", cable.name()))
-        .toList();
+  /** Names the cable types whose dimensions are generic; empty if there are none. */
+  Optional<Phrase> assumption(Job job, Collection<Cable> cables) {
+    String names = generic(job, cables).stream().map(Cable::name).collect(Collectors.joining("; "));
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Phrase.of("conduit.assume.generic", "cables", names));
   }
 
   /** A source joined by that of the generic dimensions, where any are used. */

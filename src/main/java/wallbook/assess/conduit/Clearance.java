@@ -4,6 +4,7 @@ import java.util.Optional;
 import wallbook.assess.Assessment;
 import wallbook.assess.Verdict;
 import wallbook.quantity.Diameter;
+import wallbook.quantity.Quantity;
 import wallbook.record.Conduit;
 import wallbook.record.ConduitCondition;
 import wallbook.record.Proof;
@@ -42,6 +43,25 @@ record Clearance(Verdict best, Phrase reason, Optional<Diameter> provedTo) {
         Verdict.WITHIN,
         Phrase.of("conduit.clearance.proved", "date", proof.date()),
         proof.size().map(Diameter::of));
+  }
+
+  /** Whether the conduit carries nothing more as it is. */
+  boolean isClosed() {
+    return best == Verdict.BEYOND;
+  }
+
+  /**
+   * Gives an assessment its value: nothing for a closed conduit, with the computed value said as
+   * what holds once it is clear again.
+   *
+   * @param nothing the value that nothing has, of the same kind
+   */
+  Assessment.Builder value(Assessment.Builder builder, Quantity computed, Quantity nothing) {
+    return isClosed()
+        ? builder
+            .value(nothing)
+            .assuming(Phrase.of("conduit.clearance.once-clear", "value", computed))
+        : builder.value(computed);
   }
 
   private static Clearance hindered(Verdict best, Phrase reason) {

@@ -90,7 +90,7 @@ final class FillQuestions implements Questions {
     Ratio limit = rule.limit(cables.size());
     asked.limit(limit, limit.minus(fill)).limitedBy(question.whoseRule());
     asked.assuming(Phrase.of("conduit.assume.circles"));
-    defaults.assumptions(job, conduit.cables()).forEach(asked::assuming);
+    defaults.assumption(job, conduit.cables()).ifPresent(asked::assuming);
     Verdict verdict = Fill.keeps(cables, bore, rule) ? Verdict.WITHIN : Verdict.BEYOND;
     return asked.verdict(verdict, whole(source, conduit, job));
   }
@@ -108,8 +108,8 @@ final class FillQuestions implements Questions {
     Phrase limit =
         Phrase.of(
             "conduit.free-bore.of", "allowed", all, "largest", largest(conduit.diameters(), bore));
-    asked.value(free);
-    defaults.assumptions(job, conduit.cables()).forEach(asked::assuming);
+    conduit.clearance().value(asked, free, Area.squareMetres(0));
+    defaults.assumption(job, conduit.cables()).ifPresent(asked::assuming);
     Verdict ifClear = free.inSquareMetres() > 0 ? Verdict.WITHIN : Verdict.BEYOND;
     return conduit
         .clearance()

@@ -55,7 +55,7 @@ final class HeadQuestions implements Questions {
             .max(Comparator.comparing(one -> one.head().diagonal()));
     if (largest.isEmpty()) {
       Phrase reason =
-          conduit.clearance().best() == Verdict.BEYOND
+          conduit.clearance().isClosed()
               ? conduit.clearance().reason()
               : Phrase.of("conduit.largest-head.none");
       return asked.limitedBy(reason).verdict(Verdict.BEYOND, geometry);
@@ -87,9 +87,12 @@ final class HeadQuestions implements Questions {
     Bore bore = conduit.bore().orElseThrow();
     Source whole = defaults.source(source.and(bore.source()), job, conduit.cables());
     Diameter diagonal = head.diagonal();
-    asked.value(diagonal).limit(bore.diameter(), bore.diameter().minus(diagonal));
+    asked.value(diagonal);
+    if (!conduit.clearance().isClosed()) {
+      asked.limit(bore.diameter(), bore.diameter().minus(diagonal));
+    }
     asked.assuming(Phrase.of("conduit.assume.bare-head"));
-    defaults.assumptions(job, conduit.cables()).forEach(asked::assuming);
+    defaults.assumption(job, conduit.cables()).ifPresent(asked::assuming);
     List<Hindrance> hindrances = hindrances(conduit, head, bore.diameter());
     Optional<Hindrance> barrier = hindrances.stream().filter(Hindrance::stops).findFirst();
     if (barrier.isPresent()) {

@@ -83,12 +83,16 @@ final class PullQuestions implements Questions {
     PullGroup.Limit limit = group.limit(limits, share.number("value"));
     BothEnds ends = bothEnds(conduit, group, coefficient);
     Force tension = ends.better();
-    asked.value(tension).limit(limit.tension(), limit.tension().minus(tension));
+    boolean inPlace = group.name().equals("contents");
+    asked.value(tension);
+    if (inPlace || !conduit.clearance().isClosed()) {
+      asked.limit(limit.tension(), limit.tension().minus(tension));
+    }
     assume(asked, conduit, job, group, coefficient);
     Source source = defaults.source(coefficient.source().and(limit.source()), job, group.cables());
     Verdict ifClear = tension.compareTo(limit.tension()) <= 0 ? Verdict.WITHIN : Verdict.BEYOND;
     Phrase words = words(conduit, job, ends, limit);
-    return group.name().equals("contents")
+    return inPlace
         ? asked
             .assuming(Phrase.of("conduit.assume.one-pull"))
             .limitedBy(words)
@@ -130,7 +134,7 @@ final class PullQuestions implements Questions {
               "conduit.assume.group", "correction", group.correction(corrections, conduit.bore())));
     }
     boxes.incomplete(conduit).ifPresent(asked::assuming);
-    defaults.assumptions(job, group.cables()).forEach(asked::assuming);
+    defaults.assumption(job, group.cables()).ifPresent(asked::assuming);
   }
 
   private static Phrase words(ConduitCase conduit, Job job, BothEnds ends, PullGroup.Limit limit) {

@@ -59,7 +59,7 @@ final class RoomQuestions implements Questions {
     Source source = whole(rule.source(), conduit, job, conduit.cables());
     assume(asked, conduit, job, conduit.cables());
     Diameter across = largest.orElse(Diameter.metres(0));
-    asked.value(across);
+    conduit.clearance().value(asked, across, Diameter.metres(0));
     return conduit
         .clearance()
         .judge(
@@ -89,7 +89,7 @@ final class RoomQuestions implements Questions {
     int more = Fill.more(conduit.diameters(), further, bore, rule);
     List<Cable> all = new ArrayList<>(conduit.cables());
     all.add(cable);
-    asked.value(Count.of(more));
+    conduit.clearance().value(asked, Count.of(more), Count.of(0));
     assume(asked, conduit, job, all);
     if (conduit.contents().isEmpty() && more >= 3) {
       jamWarning(further, bore).ifPresent(asked::assuming);
@@ -112,7 +112,7 @@ final class RoomQuestions implements Questions {
 
   private void assume(Assessment.Builder asked, ConduitCase conduit, Job job, List<Cable> cables) {
     assumePullBy(asked, conduit);
-    defaults.assumptions(job, cables).forEach(asked::assuming);
+    defaults.assumption(job, cables).ifPresent(asked::assuming);
   }
 
   /** What one cable more than allowed would come to. */

@@ -248,6 +248,16 @@ class PullQuestionsTest {
   }
 
   @Test
+  void aPullThroughACrushedConduitHasNoMargin() {
+    ConduitHouse house =
+        ConduitHouse.with(
+            "type: ent, trade_size: '1', pull_string: none, condition: crushed, " + TWO_BENDS);
+    Assessment dry = house.answer("conduit.pull.cat6.dry");
+    assertEquals(Verdict.BEYOND, dry.verdict());
+    assertTrue(dry.margin().isEmpty());
+  }
+
+  @Test
   void theBoreNeedNotBeKnownToPullOneCable() {
     Assessment dry =
         ConduitHouse.with(

@@ -121,6 +121,14 @@ class RoomQuestionsTest {
       assertEquals(reason, answer.limitedBy().orElseThrow().key(), topic);
     }
     assertEquals(verdict, house.answer("conduit.clear").verdict());
+    // six would fit a clear 1 in ENT (37.5 %)
+    Assessment more = house.answer("conduit.more.cat6.table-1");
+    assertEquals(Count.of(0), more.value().orElseThrow());
+    assertTrue(
+        more.assumptions()
+            .contains(Phrase.of("conduit.clearance.once-clear", "value", Count.of(6))));
+    assertEquals(0, inches(house.answer("conduit.largest-cable.table-1")), 0);
+    assertTrue(house.answer("conduit.head.8p8c").margin().isEmpty());
   }
 
   @ParameterizedTest
