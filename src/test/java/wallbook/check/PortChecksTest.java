@@ -66,7 +66,11 @@ class PortChecksTest {
                 "head: rack, panel: ¶P2, port: 2, finish: terminated")
             .finds("unknown-panel");
 
-    assertEquals(Optional.of("P1"), finding.nearest().map(n -> n.substring(0, 2)));
+    assertEquals(Optional.of("P1"), finding.nearest());
+    runs(
+            "head: rack, panel: P1, port: 1, finish: terminated",
+            "head: rack, panel: B1, port: 2, finish: terminated")
+        .findsNo("unknown-panel");
   }
 
   @Test
@@ -87,6 +91,10 @@ class PortChecksTest {
 
   @Test
   void aPortNeedsItsPanel() {
+    runs(
+            "head: rack, panel: P1, port: 3, finish: terminated",
+            "head: rack, panel: P1, port: 1, finish: terminated")
+        .findsNo("port-without-panel");
     runs(
             "head: rack, port: ¶3, finish: terminated",
             "head: rack, panel: P1, port: 1, finish: terminated")

@@ -69,7 +69,7 @@ final class FindingsPage {
     try (Stream<Path> files = Files.walk(WORDS)) {
       List<Path> english =
           files
-              .filter(f -> f.getFileName().toString().matches("(.*\\.)?en\\.properties"))
+              .filter(f -> f.toString().replace('\\', '/').matches(".*/en(\\.|/.*\\.)properties"))
               .sorted()
               .toList();
       for (Path file : english) {
