@@ -37,12 +37,20 @@ final class LinkLosses {
 
   /** All readings of the latest test with a reading at the wavelength. */
   List<Reading> latest(FibreLink link, Wavelength wavelength) {
-    List<Reading> at = link.readings().stream().filter(r -> r.isAt(wavelength)).toList();
+    List<Reading> at = all(link, wavelength);
     return at.stream()
         .map(Reading::test)
         .reduce((earlier, later) -> later.date().isBefore(earlier.date()) ? earlier : later)
         .map(test -> at.stream().filter(reading -> reading.test().equals(test)).toList())
         .orElse(List.of());
+  }
+
+  /** Every reading of a link of known class at the wavelength, whatever its test. */
+  List<Reading> all(FibreLink link, Wavelength wavelength) {
+    boolean singleMode = link.fibreClass().orElseThrow().isSingleMode();
+    return link.readings().stream()
+        .filter(reading -> methods.serves(reading, wavelength, singleMode))
+        .toList();
   }
 
   static boolean isImpossible(Reading reading) {

@@ -25,6 +25,17 @@ final class TestMethods {
     return rows(singleMode).get(0).source();
   }
 
+  /**
+   * Whether a reading serves as one at a test wavelength: sources are off their nominal wavelength
+   * by some ten nanometres, and one of 1310 nm serves multimode as 1300.
+   */
+  boolean serves(Reading reading, Wavelength at, boolean singleMode) {
+    double off = Math.abs(reading.loss().wavelength().inNanometres() - at.inNanometres());
+    return rows(singleMode).stream()
+        .filter(row -> row.number("wavelength_nm") == at.inNanometres())
+        .anyMatch(row -> off <= row.number("tolerance_nm"));
+  }
+
   private List<Row> rows(boolean singleMode) {
     String kind = singleMode ? "single-mode" : "multimode";
     return table.rows().stream().filter(row -> row.text("kind").equals(kind)).toList();

@@ -82,10 +82,8 @@ final class TestedJudge {
     List<Phrase> missing = new ArrayList<>();
     for (Wavelength wavelength : methods.wavelengths(fibreClass.isSingleMode())) {
       Set<Integer> read = new HashSet<>();
-      for (Reading reading : link.readings()) {
-        if (reading.isAt(wavelength)) {
-          reading.loss().fibre().ifPresent(read::add);
-        }
+      for (Reading reading : losses.all(link, wavelength)) {
+        reading.loss().fibre().ifPresent(read::add);
       }
       int unread = 0;
       for (int fibre = 1; fibre <= fibres; fibre++) {

@@ -223,6 +223,10 @@ class CoaxOverRunsTest {
 
     assertEquals(verdict, result.verdict());
     assertEquals(leftMetres, ((Length) result.margin().orElseThrow()).inMetres(), 1e-9);
+    assertEquals(
+        verdict == Verdict.WITHIN ? "coax.limit.length" : "coax.short.length",
+        result.limitedBy().orElseThrow().key());
+    assertEquals("r", result.subject());
   }
 
   @ParameterizedTest
@@ -286,10 +290,21 @@ class CoaxOverRunsTest {
     String run =
         CoaxJobs.run("series-6", "length: 9 m, length_by: estimate")
             .replace("den-tv, finish: terminated", "den-tv, finish: coiled");
-    List<String> keys = PhrasesOf.keys(use(run, "satellite.if"));
+    List<Assessment> all = CoaxJobs.assess(run);
 
-    assertTrue(keys.contains("coax.assume.once-terminated"));
-    assertTrue(keys.contains("coax.assume.length-estimated"));
+    for (String topic : List.of("coax.use.satellite.if", "coax.length")) {
+      List<String> keys = PhrasesOf.keys(CoaxJobs.only(all, topic));
+      assertTrue(keys.contains("coax.assume.once-terminated"), topic);
+      assertTrue(keys.contains("coax.assume.length-estimated"), topic);
+    }
+  }
+
+  @Test
+  void aMeasuredLengthIsNoEstimate() {
+    assertFalse(
+        PhrasesOf.keys(
+                use(CoaxJobs.run("series-6", "length: 9 m, length_by: tape"), "satellite.if"))
+            .contains("coax.assume.length-estimated"));
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wallbook.Jobs;
 import wallbook.assess.Assessment;
 import wallbook.assess.PhrasesOf;
 import wallbook.assess.Verdict;
@@ -280,6 +281,54 @@ class FibreAroundTheLinkTest {
     assertEquals(verdict, result.verdict());
     assertEquals(
         inches * 25.4 - 50, ((Length) result.margin().orElseThrow()).inMillimetres(), 1e-9);
+  }
+
+  @Test
+  void aBendExactlyAsTightAsAllowedIsWithin() {
+    // 50 mm under load: TIA-568-B.3
+    Assessment result =
+        FibreJobs.only(
+            FibreJobs.assess(
+                FibreJobs.job(
+                    FibreJobs.run("r", "om1-2", "10 m, conduits: [c]"),
+                    "conduits: [{id: c, label: C, name: Conduit, type: ent, trade_size: '1', from: {head: rack}, to: {place: den-1}, path: [{bend: 90 deg, radius: 50 mm}], contents: [r], pull_string: none, condition: clear}]\n")),
+            "fibre.bend.under-load");
+
+    assertEquals(Verdict.WITHIN, result.verdict());
+    assertEquals("fibre.limit.bend", result.limitedBy().orElseThrow().key());
+  }
+
+  @ParameterizedTest(name = "{0} dB: {1}")
+  @CsvSource({"4.2, 0", "4.3, 2", "10.7, 8", "13.8, 8", "100, 64"}) // a splitter's data sheet
+  void theLargestSplitterIsTheLastThatFits(double decibels, int ways) {
+    assertEquals(
+        ways == 0 ? Optional.empty() : Optional.of(Count.of(ways)),
+        new OpticalSplitters(Jobs.TABLES).largestWithin(Decibels.decibels(decibels)));
+  }
+
+  @Test
+  void theCoresThatMeetAreNamed() {
+    Assessment result =
+        FibreJobs.only(FibreJobs.assess(FibreJobs.run("r", "om3-2", "10 m")), "fibre.join.os2");
+
+    assertEquals(Optional.of("50"), PhrasesOf.argument(result, "fibre.limit.cores", "from"));
+    assertEquals(Optional.of("9"), PhrasesOf.argument(result, "fibre.limit.cores", "into"));
+  }
+
+  @Test
+  void budgetsAndProviderNetworksSayWhatTheyRestOn() {
+    List<Assessment> all = FibreJobs.assess(FibreJobs.coiled("r", "os2-2", "10 m"));
+
+    for (String topic : List.of("fibre.budget.1310.tia", "fibre.pon.b-plus")) {
+      assertTrue(
+          PhrasesOf.keys(FibreJobs.only(all, topic))
+              .containsAll(
+                  List.of(
+                      "fibre.assume.once-terminated",
+                      "fibre.assume.connectors.usual.other",
+                      "fibre.assume.splices.usual.other")),
+          topic);
+    }
   }
 
   @Test

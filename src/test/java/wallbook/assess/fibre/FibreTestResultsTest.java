@@ -1,6 +1,7 @@
 package wallbook.assess.fibre;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -11,6 +12,7 @@ import wallbook.assess.Assessment;
 import wallbook.assess.PhrasesOf;
 import wallbook.assess.Verdict;
 import wallbook.quantity.Decibels;
+import wallbook.wording.Phrase;
 
 /** Light source and power meter: readings against the budget and against applications. */
 class FibreTestResultsTest {
@@ -142,11 +144,23 @@ class FibreTestResultsTest {
         1e-9);
   }
 
-  @Test
-  void aReadingInTheMultimodeWindowServesWhateverItsNominalWavelength() {
-    List<Assessment> all = tested(NINETY_METRES, losses("1", 1310, 1.0));
+  @ParameterizedTest(name = "{0} over {1} nm serves at {2}: {3}")
+  @CsvSource({
+    // IEC 61280-4-1: 850 ± 30 nm, 1300 ± 20 nm (from memory)
+    "om3-2, 820, 850, true",
+    "om3-2, 880, 850, true",
+    "om3-2, 881, 850, false",
+    "om3-2, 1310, 1300, true",
+    "om3-2, 1320, 1300, true",
+    "om3-2, 1321, 1300, false",
+    "om3-2, 1279, 1300, false",
+    "os2-2, 1310, 1310, true",
+    "os2-2, 1550, 1310, false"
+  })
+  void aReadingServesTheWindowOfItsSource(String cable, int source, int window, boolean serves) {
+    List<Assessment> all = tested(FibreJobs.run("r", cable, "90 m"), losses("1", source, 1.0));
 
-    assertEquals(Verdict.WITHIN, FibreJobs.only(all, "fibre.test.1300").verdict());
+    assertEquals(serves, all.stream().anyMatch(a -> a.topic().equals("fibre.test." + window)));
   }
 
   @Test
@@ -201,6 +215,109 @@ class FibreTestResultsTest {
   }
 
   @Test
+  void whatTheEditionsMakeOfAReadingIsNamed() {
+    // 1.770 dB by TIA-568.3-D, 1.815 by ISO/IEC 11801-1
+    Phrase words =
+        FibreJobs.only(tested(NINETY_METRES, losses("1", 850, 1.78)), "fibre.test.850")
+            .limitedBy()
+            .orElseThrow();
+
+    assertEquals("fibre.edition.iso", edition(words, "within"));
+    assertEquals("fibre.edition.tia", edition(words, "beyond"));
+  }
+
+  @Test
+  void aLossOfNothingIsAReading() {
+    assertEquals(
+        Verdict.WITHIN,
+        FibreJobs.only(tested(NINETY_METRES, losses("1", 850, 0)), "fibre.test.850").verdict());
+  }
+
+  @Test
+  void theReadingSaysWhichTestAndBudgetItRestsOn() {
+    List<String> keys =
+        PhrasesOf.keys(
+            FibreJobs.only(tested(NINETY_METRES, losses("1", 850, 1)), "fibre.test.850"));
+
+    assertTrue(
+        keys.containsAll(
+            List.of(
+                "fibre.assume.tested",
+                "fibre.assume.budget",
+                "fibre.assume.connectors.usual.other")));
+  }
+
+  @Test
+  void aFailedContinuityShowsNothing() {
+    assertFalse(
+        saidAfter("continuity", "fail", FibreJobs.coiled("r", "om3-2", "90 m"))
+            .contains("fibre.assume.continuous"));
+    assertFalse(
+        saidAfter("toning", "pass", FibreJobs.coiled("r", "om3-2", "90 m"))
+            .contains("fibre.assume.continuous"));
+    assertFalse(
+        saidAfter("continuity", "pass", FibreJobs.coiled("r", "om3-2", "90 m"))
+            .contains("fibre.assume.readings-ignored"));
+  }
+
+  @Test
+  void onlyTheLatestLightSourceTestFailsALink() {
+    assertTrue(
+        saidAfter("light_source", "fail", NINETY_METRES).contains("fibre.limit.test-failed"));
+    assertFalse(saidAfter("toning", "fail", NINETY_METRES).contains("fibre.limit.test-failed"));
+    String retested =
+        """
+        tests:
+          - {id: t2, run: r, date: 2026-03-02, kind: light_source, result: pass}
+          - {id: t1, run: r, date: 2026-03-01, kind: light_source, result: fail}
+        """;
+    assertEquals(
+        "fibre.missing.test",
+        FibreJobs.only(FibreJobs.assess(FibreJobs.job(NINETY_METRES, retested)), "fibre.tested")
+            .missing()
+            .get(0)
+            .key());
+  }
+
+  @Test
+  void theLatestTestHasTheLastWordOnTheSameDayByItsPlaceInTheRecord() {
+    String tests =
+        """
+        tests:
+          - {id: t1, run: r, date: 2026-03-01, kind: light_source, result: pass, losses: [{wavelength: 850 nm, loss: 2.0 dB, fibre: 1}]}
+          - {id: t2, run: r, date: 2026-03-01, kind: light_source, result: pass, losses: [{wavelength: 850 nm, loss: 1.0 dB, fibre: 1}]}
+        """;
+
+    assertEquals(
+        Decibels.decibels(1.0),
+        FibreJobs.only(FibreJobs.assess(FibreJobs.job(NINETY_METRES, tests)), "fibre.test.850")
+            .value()
+            .orElseThrow());
+  }
+
+  @Test
+  void withoutTheNumberOfFibresNothingIsCalledTested() {
+    Assessment result =
+        FibreJobs.only(
+            tested(FibreJobs.run("r", "om3-uncounted", "90 m"), losses("1", 850, 1)),
+            "fibre.tested");
+
+    assertEquals("fibre.missing.count", result.missing().get(0).key());
+  }
+
+  @Test
+  void readingsThatAreWantingAreCountedAndImpossibleOnesNamed() {
+    Assessment result = FibreJobs.only(tested(NINETY_METRES, losses("1", 850, -1)), "fibre.tested");
+
+    assertEquals(
+        List.of(
+            "fibre.missing.readings.one", // fibre 2 at 850 nm
+            "fibre.missing.possible-reading",
+            "fibre.missing.readings.other"), // both at 1300 nm
+        result.missing().stream().map(Phrase::key).toList());
+  }
+
+  @Test
   void lightSeenAtTheFarEndShowsContinuityAndNothingElse() {
     String tests = "tests: [{id: t, run: r, date: 2026-03-01, kind: continuity, result: pass}]\n";
     Assessment result =
@@ -210,6 +327,20 @@ class FibreTestResultsTest {
 
     assertEquals(Verdict.NOT_STATED, result.verdict());
     assertTrue(PhrasesOf.keys(result).contains("fibre.assume.continuous"));
+  }
+
+  private static String edition(Phrase words, String side) {
+    Phrase budget = (Phrase) words.arguments().get(side);
+    return ((Phrase) budget.arguments().get("by")).key();
+  }
+
+  /** Keys of what is said of being tested, after one test without readings. */
+  private static List<String> saidAfter(String kind, String result, String run) {
+    String tests =
+        "tests: [{id: t, run: r, date: 2026-03-01, kind: %s, result: %s}]\n"
+            .formatted(kind, result);
+    return PhrasesOf.keys(
+        FibreJobs.only(FibreJobs.assess(FibreJobs.job(run, tests)), "fibre.tested"));
   }
 
   private static List<Assessment> tested(String run, String losses) {

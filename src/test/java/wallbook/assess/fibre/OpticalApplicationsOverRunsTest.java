@@ -279,6 +279,71 @@ class OpticalApplicationsOverRunsTest {
   }
 
   @Test
+  void aTestWithoutALengthGivesNone() {
+    String tests = "tests: [{id: t, run: r, date: 2026-01-01, kind: toning, result: pass}]\n";
+
+    assertEquals(
+        "fibre.missing.length",
+        missing(application("10gbase-sr", FibreJobs.run("r", "om3-2", ""), tests)));
+  }
+
+  @Test
+  void aMeasuredLengthIsNoEstimate() {
+    String run = FibreJobs.run("r", "om3-2", "90 m, length_by: foot_marks");
+
+    assertFalse(
+        PhrasesOf.keys(application("10gbase-sr", run, ""))
+            .contains("fibre.assume.length-estimated"));
+  }
+
+  @Test
+  void aLinkAtItsExactReachIsWithinItInWords() {
+    Assessment length = application("10gbase-sr", FibreJobs.run("r", "om1-2", "33 m"), "");
+    // 2 · 0.75 + 0.1 · 3.0 + 0 · 0.3 = 1.8 dB against 1.9; at 100 m of 100 m the length decides
+    Assessment parallel = application("40gbase-sr4", FibreJobs.run("r", "om3-8", "100 m"), "");
+
+    assertEquals("fibre.limit.length", firstWords(length));
+    assertMetres(0, length.margin());
+    assertEquals("fibre.limit.length", firstWords(parallel));
+    assertTrue(PhrasesOf.keys(parallel).contains("fibre.limit.fibres"));
+  }
+
+  @Test
+  void aLossAtItsExactLimitIsWithinItInWords() {
+    // OM2 has 3.5 dB/km in both editions: 2 · 0.75 + 5 · 0.3 + 0.160 · 3.5 = 3.56
+    Assessment result =
+        application("1000base-sx", FibreJobs.run("r", "om2-2", "160 m"), FibreJobs.joints(2, 5));
+
+    assertEquals("fibre.limit.loss", firstWords(result));
+    assertEquals(0, ((Decibels) result.margin().orElseThrow()).inDecibels(), 1e-9);
+    assertEquals(Verdict.CONDITIONAL, result.verdict()); // no cord fits
+  }
+
+  @Test
+  void splicesPlannedStandInPlaceOfThoseMadeUntilTheFibreIsTerminated() {
+    String fibres = "fibres: [{id: f, run: r, splices_made: 1, splices_planned: 2}]\n";
+
+    // 0.18 + 1.5 + 2 · 0.3, and 0.18 + 1.5 + 0.3
+    assertDecibels(
+        2.28, application("1000base-sx", FibreJobs.coiled("r", "om3-2", "60 m"), fibres).value());
+    assertDecibels(
+        1.98, application("1000base-sx", FibreJobs.run("r", "om3-2", "60 m"), fibres).value());
+  }
+
+  @Test
+  void jointsAreBlamedOnlyForALossThatFails() {
+    Assessment result =
+        application("1000base-sx", FibreJobs.run("r", "om2-2", "545 m"), FibreJobs.joints(1, 3));
+    // 0.75 + 0.9 = 1.65 > 1.5 allotted: 1.9075 + 1.65 = 3.5575 ≤ 3.56
+    Assessment blamed =
+        application("1000base-sx", FibreJobs.run("r", "om2-2", "549 m"), FibreJobs.joints(1, 3));
+
+    assertFalse(PhrasesOf.keys(result).contains("fibre.limit.joints"));
+    assertEquals(Verdict.BEYOND, blamed.verdict()); // 1.9215 + 1.65 = 3.5715
+    assertTrue(PhrasesOf.keys(blamed).contains("fibre.limit.joints"));
+  }
+
+  @Test
   void anEstimatedLengthIsCalledOne() {
     String run = FibreJobs.run("r", "om3-2", "90 m, length_by: estimate");
 
