@@ -85,6 +85,25 @@ public final class QuantityParser {
   }
 
   /**
+   * The number that, with the given unit, makes the quantity; units may have an offset, as °F has.
+   */
+  static double in(Quantity quantity, String unit) {
+    DoubleFunction<Quantity> maker = UNITS.get(quantity.getClass()).get(unit);
+    double zero = magnitude(maker.apply(0));
+    return (magnitude(quantity) - zero) / (magnitude(maker.apply(1)) - zero);
+  }
+
+  /** The number that a quantity holds, in its one inner scale. */
+  private static double magnitude(Quantity quantity) {
+    try {
+      Object held = quantity.getClass().getRecordComponents()[0].getAccessor().invoke(quantity);
+      return ((Number) held).doubleValue();
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("a quantity is a record of one number", e);
+    }
+  }
+
+  /**
    * Reads a text as a quantity of the given type.
    *
    * @throws NotAQuantity if the text has no number, no unit, or a unit of something else

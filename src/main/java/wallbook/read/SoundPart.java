@@ -1,6 +1,5 @@
 package wallbook.read;
 
-import java.lang.reflect.InvocationTargetException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -45,10 +44,10 @@ final class SoundPart {
     }
     ids.get(Kind.CABLE).addAll(catalogue);
     for (Field list : Shape.of(JobRecord.class).fields()) {
-      if (get(list, record) instanceof List<?> items) {
+      if (list.value(record) instanceof List<?> items) {
         for (Object item : items) {
           for (Field field : Shape.of(((Record) item).getClass()).fields()) {
-            field.identifies().ifPresent(k -> ids.get(k).add((String) get(field, item)));
+            field.identifies().ifPresent(k -> ids.get(k).add((String) field.value((Record) item)));
           }
         }
       }
@@ -59,7 +58,7 @@ final class SoundPart {
   private static JobRecord without(JobRecord record, Map<Kind, Set<String>> ids) {
     List<Object> values = new ArrayList<>();
     for (Field field : Shape.of(JobRecord.class).fields()) {
-      Object value = get(field, record);
+      Object value = field.value(record);
       if (value instanceof List<?> items) {
         values.add(items.stream().filter(item -> resolves((Record) item, ids)).toList());
       } else {
@@ -75,7 +74,7 @@ final class SoundPart {
       return true;
     }
     for (Field field : Shape.of(thing.getClass()).fields()) {
-      for (Object value : values(get(field, thing))) {
+      for (Object value : values(field.value(thing))) {
         boolean fits =
             value instanceof Record inner
                 ? resolves(inner, ids)
@@ -93,13 +92,5 @@ final class SoundPart {
       return list;
     }
     return value instanceof Optional<?> optional ? optional.stream().toList() : List.of(value);
-  }
-
-  private static Object get(Field field, Object thing) {
-    try {
-      return field.component().getAccessor().invoke(thing);
-    } catch (IllegalAccessException | InvocationTargetException e) {
-      throw new IllegalStateException("cannot read " + field.key(), e);
-    }
   }
 }

@@ -49,6 +49,15 @@ public record Shape(Class<? extends Record> type, List<Field> fields, List<Strin
       return Optional.ofNullable(component.getAnnotation(Id.class)).map(Id::value);
     }
 
+    /** The value of this field in a thing of the shape: plain, optional or a list. */
+    public Object value(Record thing) {
+      try {
+        return component.getAccessor().invoke(thing);
+      } catch (ReflectiveOperationException e) {
+        throw new IllegalStateException("cannot read " + key, e);
+      }
+    }
+
     /** Whether the value has the form of an id. */
     public boolean hasIdForm() {
       return identifies().isPresent() || component.isAnnotationPresent(LocalName.class);
