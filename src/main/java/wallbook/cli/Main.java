@@ -1,7 +1,9 @@
 package wallbook.cli;
 
 import java.io.PrintWriter;
+import java.lang.reflect.Constructor;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -30,7 +32,11 @@ import picocli.CommandLine.Spec;
       "Exit codes: 0 clean, 1 warnings, 2 errors in the record (nothing written),",
       "64 command not understood, 70 failed (nothing written)."
     },
-    subcommands = {CheckCommand.class, BuildCommand.class})
+    subcommands = {
+      CheckCommand.class,
+      BuildCommand.class,
+      RecoverCommand.class,
+    })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec;
 
@@ -71,14 +77,14 @@ public final class Main implements Runnable {
     return line.execute(args);
   }
 
-  /** Hands the console to the commands that want one. */
+  /** Hands the console to the commands whose constructor takes one. */
   private record Commands(Console console) implements CommandLine.IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
-      if (type == CheckCommand.class) {
-        return type.cast(new CheckCommand(console));
-      } else if (type == BuildCommand.class) {
-        return type.cast(new BuildCommand(console));
+      for (Constructor<?> constructor : type.getDeclaredConstructors()) {
+        if (Arrays.equals(constructor.getParameterTypes(), new Class<?>[] {Console.class})) {
+          return type.cast(constructor.newInstance(console));
+        }
       }
       return CommandLine.defaultFactory().create(type);
     }

@@ -155,7 +155,10 @@ final class PdfFinish {
         new String(metadata.toByteArray(), StandardCharsets.UTF_8)
             .replaceFirst(
                 "<xmp:CreateDate>[^<]*</xmp:CreateDate>",
-                "<xmp:CreateDate>%s</xmp:CreateDate><xmp:ModifyDate>%s</xmp:ModifyDate>"
+                ("<xmp:CreateDate>%s</xmp:CreateDate><xmp:ModifyDate>%s</xmp:ModifyDate>"
+                        + "<xmpMM:InstanceID xmlns:xmpMM=\"http://ns.adobe.com/xap/1.0/mm/\">"
+                        + PdfSeal.BLANK
+                        + "</xmpMM:InstanceID>")
                     .formatted(date, date));
     metadata.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
     pdf.setDocumentId(identity(content, attachments));

@@ -75,7 +75,7 @@ final class PdfPrinter {
       finish.fixIdentity(page.outerHtml(), attachments);
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       pdf.save(out);
-      return out.toByteArray();
+      return PdfSeal.seal(out.toByteArray());
     } catch (IOException e) {
       throw new UncheckedIOException("PDF of " + template, e);
     }
