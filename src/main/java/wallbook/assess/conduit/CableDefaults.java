@@ -41,7 +41,6 @@ final class CableDefaults {
   private List<Cable> generic(Job job, Collection<Cable> cables) {
     return cables.stream()
         .distinct()
-        .filter(cable -> catalogue.find(cable.id()).isPresent())
         .filter(cable -> !job.record().cables().contains(cable))
         .toList();
   }

@@ -96,11 +96,15 @@ final class PullQuestions implements Questions {
         ? asked
             .assuming(Phrase.of("conduit.assume.one-pull"))
             .limitedBy(words)
-            .verdict(ifClear, source.and(share.source()))
+            .verdict(ifClear, group.cables().size() == 1 ? source : source.and(groupSource()))
         : conduit
             .clearance()
             .judge(
                 asked, ifClear, group.diameters().stream().findFirst().orElse(NONE), words, source);
+  }
+
+  private Source groupSource() {
+    return corrections.source().and(share.source());
   }
 
   private List<Phrase> missing(ConduitCase conduit, PullGroup group) {

@@ -115,6 +115,12 @@ class BoresTest {
   }
 
   @Test
+  void aBoreOfNothingIsNoBore() {
+    Bore bore = bores.of(ConduitHouse.ent1("bore: 0 in").conduit()).orElseThrow();
+    assertEquals(1.0, bore.diameter().inInches(), 1e-9); // the table's
+  }
+
+  @Test
   void whatIsTypicalIsOnlyShown() {
     // from memory: pliable 18.3 mm, rigid medium 21.4 mm
     assertEquals(18.3, typical(iec("iec_pliable", "")), 1e-9);

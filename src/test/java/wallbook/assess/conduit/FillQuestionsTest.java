@@ -172,6 +172,45 @@ class FillQuestionsTest {
   }
 
   @Test
+  void aCableOfTheJobsOwnIsNotGenericThoughItHasTheCataloguesName() {
+    Assessment own =
+        ConduitHouse.ent1("")
+            .cable("cat6", "medium: balanced_pair, pairs: 4, diameter: 0.24 in")
+            .holding("cat6")
+            .answer("conduit.fill.flat-40");
+    assertFalse(keys(own.assumptions()).contains("conduit.assume.generic"));
+    assertEquals(5.76, percent(own.value()), 1e-6); // 0.24²/1²
+  }
+
+  @Test
+  void genericTypesAreNamedOnceEach() {
+    Assessment fill =
+        ConduitHouse.ent1("").holding("cat6", "cat6", "series-6").answer("conduit.fill.flat-40");
+    assertEquals(
+        Phrase.of(
+            "conduit.assume.generic", "cables", "Category 6, four pairs; Coax series 6, 75 ohm"),
+        fill.assumptions().get(1));
+  }
+
+  @Test
+  void howTheBoreIsKnownIsSaid() {
+    Assessment byTable = ConduitHouse.ent1("").answer("conduit.bore");
+    assertEquals(List.of("conduit.bore.by-table"), keys(byTable.assumptions()));
+    assertEquals("c", byTable.subject());
+    Assessment declared = ConduitHouse.ent1("bore: 0.9 in").answer("conduit.bore");
+    assertEquals(List.of("conduit.bore.declared"), keys(declared.assumptions()));
+    Assessment unknown =
+        ConduitHouse.with("type: ent, trade_size: '3', pull_string: none, condition: clear")
+            .answer("conduit.bore");
+    assertTrue(unknown.source().citation().contains("table 4")); // ENT stops at 2 in
+    assertEquals(List.of(), unknown.assumptions());
+    Assessment maker =
+        ConduitHouse.with("type: iec_rigid, trade_size: '25', pull_string: none, condition: clear")
+            .answer("conduit.bore");
+    assertTrue(maker.source().citation().contains("IEC 61386-21"));
+  }
+
+  @Test
   void theFreeAreaIsWhatPracticeLeaves() {
     // 1 in ENT: 40 % of 0.7854 sq in = 0.3142; one of 0.25 in takes 0.0491: 0.2651 left
     Assessment free = ConduitHouse.ent1("").holding("cat6").answer("conduit.free-bore");

@@ -102,6 +102,23 @@ class HeadQuestionsTest {
   }
 
   @Test
+  void aHeadIsTakenBareAndOtherConditionsAreNamedToo() {
+    Assessment plug =
+        ConduitHouse.ent1("path: [{straight: 9 ft}, {bend: 90 deg}]")
+            .holding("cat6")
+            .answer("conduit.head.8p8c");
+    assertEquals(
+        java.util.List.of(
+            "conduit.assume.bare-head", "conduit.assume.generic", "conduit.head.beside-in-bend"),
+        plug.assumptions().stream().map(Phrase::key).toList());
+    Assessment largest =
+        ConduitHouse.ent1("path: [{straight: 9 ft}, {bend: 90 deg}]")
+            .answer("conduit.largest-head");
+    assertTrue(largest.assumptions().contains(Phrase.of("conduit.head.radius-unknown")));
+    assertTrue(largest.assumptions().contains(Phrase.of("conduit.assume.bare-head")));
+  }
+
+  @Test
   void whatIsNotKnownOfTheBendsLeavesAHeadOpen() {
     assertEquals(
         "conduit.head.bends-unknown", reason(ConduitHouse.ent1("").answer("conduit.head.8p8c")));

@@ -7,7 +7,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import wallbook.Jobs;
 import wallbook.assess.Assessment;
+import wallbook.assess.Assessments;
 import wallbook.quantity.Length;
+import wallbook.record.Job;
 import wallbook.wording.Phrase;
 
 class PullBoxSizeTest {
@@ -45,6 +47,27 @@ class PullBoxSizeTest {
         ConduitHouse.ent1("path: [{straight: 9 ft}, {pull_box: pb}, {straight: 9 ft}]")
             .place("pb", "pull_box");
     assertEquals(8, inches(house.answer("conduit.box.straight")), 1e-9); // 8 × 1
+  }
+
+  @Test
+  void theLargestOfSeveralConduitsCountsSixTimes() {
+    // sizes 2, 4 and 3 at one box: 6 × 4 + 3 + 2 = 29 in, straight 8 × 4 = 32 in
+    String conduit =
+        "  - {id: c%1$s, label: C, name: C, type: emt, trade_size: '%1$s', pull_string: none,"
+            + " condition: clear, from: {place: pb}, to: {space: util}}\n";
+    Job job =
+        Jobs.job(
+            "floors:\n  - {id: g, name: G, level: 0, elevation: 0 ft}\n"
+                + "spaces:\n  - {id: util, name: U, floor: g, kind: utility}\n"
+                + "places:\n  - {id: pb, name: B, space: util, kind: pull_box, use: conduit}\n"
+                + "conduits:\n"
+                + conduit.formatted("2")
+                + conduit.formatted("4")
+                + conduit.formatted("3")
+                + conduit.formatted("1").replace("{place: pb}", "{space: util}"));
+    Assessments all = new Assessments(new ConduitAssessor(Jobs.TABLES).assess(job));
+    assertEquals(29, inches(all.find("pb", "conduit.box.angle").orElseThrow()), 1e-9);
+    assertEquals(32, inches(all.find("pb", "conduit.box.straight").orElseThrow()), 1e-9);
   }
 
   @Test

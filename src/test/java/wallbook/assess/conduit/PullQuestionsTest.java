@@ -124,6 +124,39 @@ class PullQuestionsTest {
   }
 
   @Test
+  void whatIsAssumedIsSaid() {
+    Assessment one = ConduitHouse.ent1(TWO_BENDS).answer("conduit.pull.cat6.dry");
+    assertEquals(List.of("conduit.assume.friction", "conduit.assume.generic"), keys(one));
+    Assessment two =
+        ConduitHouse.ent1("length: 90 ft, " + TWO_BENDS)
+            .holding("cat6", "cat6")
+            .answer("conduit.pull.contents.dry");
+    assertEquals(
+        List.of(
+            "conduit.assume.friction",
+            "conduit.assume.group",
+            "conduit.assume.incomplete",
+            "conduit.assume.generic",
+            "conduit.assume.one-pull"),
+        keys(two));
+    assertTrue(two.source().citation().contains("four fifths"));
+    Assessment estimate = ConduitHouse.ent1(TWO_BENDS).answer("conduit.pull.cat6.estimate");
+    assertTrue(keys(estimate).contains("conduit.assume.generic"));
+    Assessment sidewall = ConduitHouse.ent1(TWO_BENDS).answer("conduit.sidewall.cat6.dry");
+    assertTrue(keys(sidewall).contains("conduit.assume.friction"));
+  }
+
+  @Test
+  void anEndAtAPlaceIsNamedByThePlace() {
+    Assessment dry =
+        ConduitHouse.with(
+                ConduitHouse.PROVED_ENT_1
+                    + ", from: {place: p}, to: {space: attic}, path: [{straight: 20 ft}]")
+            .answer("conduit.pull.cat6.dry");
+    assertEquals("Plate", dry.limitedBy().orElseThrow().arguments().get("feed"));
+  }
+
+  @Test
   void theStandardsEstimateStandsBeside() {
     // 60 ft · 0.026 · 0.5 · e^(0.5π) = 0.78 × 4.8105 = 3.752
     Assessment estimate =
@@ -306,6 +339,10 @@ class PullQuestionsTest {
             LinearForce.poundsForcePerFoot(0.1),
             wallbook.quantity.Factor.of(1),
             wallbook.quantity.Factor.of(0.5)));
+  }
+
+  private static List<String> keys(Assessment answer) {
+    return answer.assumptions().stream().map(Phrase::key).toList();
   }
 
   private static double lbf(Object force) {

@@ -80,6 +80,17 @@ class RoomQuestionsTest {
   }
 
   @Test
+  void whatTheThickestCableAssumesIsSaid() {
+    assertEquals(
+        List.of("conduit.assume.pull-by", "conduit.assume.generic"),
+        keys(ConduitHouse.ent1("").holding("cat6").answer("conduit.largest-cable.flat-40")));
+    assertTrue(
+        keys(ConduitHouse.ent1("").holding("cat6").answer("conduit.free-bore"))
+            .contains("conduit.assume.generic"));
+    assertEquals(List.of(), keys(ConduitHouse.ent1("").answer("conduit.largest-cable.flat-40")));
+  }
+
+  @Test
   void aFullConduitTakesNoFurtherCable() {
     Assessment largest =
         small("").holding("cat6", "cat6", "cat6").answer("conduit.largest-cable.flat-40");

@@ -21,6 +21,7 @@ final class Grounds {
   private String places = "";
   private String runs = "";
   private String tests = "";
+  private String gardenFloor = "ground";
 
   private Grounds(String house, String garden) {
     this.house = house;
@@ -35,6 +36,12 @@ final class Grounds {
   /** House and garden with these outlines, or none. */
   static Grounds with(String house, String garden) {
     return new Grounds(house, garden);
+  }
+
+  /** Puts the garden on another floor, as a roof terrace is. */
+  Grounds gardenOn(String floor) {
+    gardenFloor = floor;
+    return this;
   }
 
   /** A stub-out in the garden with ties as in {@code a 13 ft, b 15 ft}. */
@@ -103,7 +110,7 @@ final class Grounds {
         spaces:
           - {id: house, name: House, floor: ground, kind: living, ceiling_height: 9 ft%s}
           - {id: loft, name: Loft, floor: upper, kind: study, outline: [[0 ft, -5 ft], [0 ft, 30 ft], [40 ft, 30 ft], [40 ft, -5 ft]]}
-          - {id: garden, name: Garden, floor: ground, kind: garden%s}
+          - {id: garden, name: Garden, floor: %s, kind: garden%s}
         corners:
           - {id: a, name: corner A, at: [0 ft, 0 ft]}
           - {id: b, name: corner B, at: [14 ft, 0 ft]}
@@ -113,7 +120,7 @@ final class Grounds {
         heads:
           - {id: rack, name: Rack, kind: rack, space: house, wall: A, offset: 10 ft, height: 4 ft, panels: []}
         """
-            .formatted(house, garden);
+            .formatted(house, gardenFloor, garden);
     yaml += places.isEmpty() ? "" : "places:\n" + places;
     yaml += runs.isEmpty() ? "" : "runs:\n" + runs;
     yaml += tests.isEmpty() ? "" : "tests:\n" + tests;

@@ -96,12 +96,12 @@ class LocationAssessorTest {
 
   @ParameterizedTest
   @CsvSource({ // 100 ft recorded: 5 % and half a foot, 5.5 ft either way
-    "105.4 ft,WITHIN",
-    "105.6 ft,BEYOND",
-    "94.6 ft,WITHIN",
-    "94.4 ft,BEYOND"
+    "105.4 ft,WITHIN,agrees",
+    "105.6 ft,BEYOND,differs",
+    "94.6 ft,WITHIN,agrees",
+    "94.4 ft,BEYOND,differs"
   })
-  void theMeasuredLengthShouldBeTheRecordedOne(String length, Verdict verdict) {
+  void theMeasuredLengthShouldBeTheRecordedOne(String length, Verdict verdict, String words) {
     Assessment measured =
         Grounds.drawn()
             .place("p", "house", ACROSS)
@@ -110,6 +110,7 @@ class LocationAssessorTest {
             .answer("r", "location.measured-length.t");
     assertEquals(verdict, measured.verdict());
     assertEquals(5.5, feet(measured.limit().orElseThrow()), 1e-9);
+    assertEquals("location.measured-length." + words, measured.limitedBy().orElseThrow().key());
   }
 
   @Test

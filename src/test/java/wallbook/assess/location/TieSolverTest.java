@@ -43,6 +43,39 @@ class TieSolverTest {
   }
 
   @Test
+  void theRoomsOfTheAreasOwnLevelStandInIt() {
+    // a terrace on the upper floor: the loft covers both mirror points
+    TiedPoint.Impossible impossible =
+        assertInstanceOf(
+            TiedPoint.Impossible.class,
+            Grounds.drawn().gardenOn("upper").tied("a 5.83095 ft, b 9.48683 ft").solved());
+    assertEquals("location.ties.nowhere", impossible.reason().key());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'c 22.36068 ft, e 36.05551 ft',false", "'e 36.05551 ft, c 22.36068 ft',true"})
+  void theSideIsSeenFromTheFirstCornerWhereverItIs(String ties, boolean left) {
+    // (30, −20): √(10² + 20²) from c (40, 0), √(30² + 20²) from e (60, −40); its mirror (62, −4)
+    // lies beyond this garden; looking from c to e, which goes down to the right, it is on the
+    // right
+    TiedPoint.Found found =
+        found(
+            Grounds.with(
+                    "", ", outline: [[0 ft, -50 ft], [0 ft, 0 ft], [45 ft, 0 ft], [45 ft, -50 ft]]")
+                .tied(ties));
+    assertAt(30, -20, found);
+    assertEquals(left, found.onLeft());
+  }
+
+  @Test
+  void mirrorPointsThatAdjustToOneAreOne() {
+    // 7.02 from both a and b: (7, ±0.53); from e to (7, −0.5): √(53² + 39.5²) = 66.101
+    TiedPoint.Found found = found(Grounds.with("", "").tied("a 7.02 ft, b 7.02 ft, e 66.101 ft"));
+    assertEquals(7, found.point().x().inFeet(), 0.1);
+    assertEquals(-0.5, found.point().y().inFeet(), 0.2);
+  }
+
+  @Test
   void withoutOutlinesTheSideIsNotKnown() {
     TiedPoint.Unknown unknown =
         assertInstanceOf(
