@@ -18,6 +18,7 @@ import wallbook.compose.Disclosure;
 import wallbook.compose.DocumentPlan;
 import wallbook.compose.Documents;
 import wallbook.compose.Issue;
+import wallbook.read.ScheduleWriter;
 import wallbook.record.Job;
 import wallbook.record.Paper;
 import wallbook.reference.Tables;
@@ -99,6 +100,9 @@ final class Handover {
     files.add(PackageFile.of("data/job.yaml", recordBytes));
     files.add(text("data/findings.json", new FindingsJson(wording).text(reading.findings())));
     files.add(text("data/assessments.json", new AssessmentsJson(wording).text(assessments.all())));
+    for (ScheduleWriter.Schedule schedule : ScheduleWriter.all(job.record())) {
+      files.add(text("data/" + schedule.list() + ".csv", schedule.text()));
+    }
     console.progress(wording.say("build.storing"));
     Files.createDirectories(into);
     PackageContents contents =

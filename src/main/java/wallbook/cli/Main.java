@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       BuildCommand.class,
       RecoverCommand.class,
+      ExportCommand.class,
     })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec;

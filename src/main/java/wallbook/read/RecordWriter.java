@@ -30,8 +30,13 @@ public final class RecordWriter {
 
   /** The record as YAML, lengths in the units that it prints. */
   public static String text(JobRecord record) {
+    return new RecordWriter(units(record)).whole(record);
+  }
+
+  /** Units to write the quantities of a record in: those it prints. */
+  static List<String> units(JobRecord record) {
     boolean metric = record.job().units().equals(Optional.of(PrintUnits.METRIC));
-    return new RecordWriter(metric ? METRIC : IMPERIAL).whole(record);
+    return metric ? METRIC : IMPERIAL;
   }
 
   /** One value as it stands in a record: a text, quantity, date, number, word or yes and no. */
