@@ -51,7 +51,8 @@ final class YamlSource {
     return decode(bytes).flatMap(this::compose);
   }
 
-  private Optional<String> decode(byte[] bytes) {
+  /** The text of a file without a byte order mark. */
+  Optional<String> decode(byte[] bytes) {
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
             .newDecoder()
@@ -80,7 +81,8 @@ final class YamlSource {
     return new SourcePosition(places.file(), line, before.codePointCount(0, before.length()) + 1);
   }
 
-  private Optional<Node> compose(String text) {
+  /** The nodes of a text. */
+  Optional<Node> compose(String text) {
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(MOST_BYTES);
     options.setNestingDepthLimit(DEEPEST);
