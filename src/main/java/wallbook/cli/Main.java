@@ -37,6 +37,9 @@ import picocli.CommandLine.Spec;
       BuildCommand.class,
       RecoverCommand.class,
       ExportCommand.class,
+      ImportCommand.class,
+      StartCommand.class,
+      CompareCommand.class,
     })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec;

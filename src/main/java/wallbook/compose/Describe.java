@@ -57,7 +57,7 @@ public final class Describe {
   }
 
   /** Key of the words for a choice: the type's name with hyphens, a dot and the word. */
-  static String keyOf(Word word) {
+  public static String keyOf(Word word) {
     String type =
         word.getClass()
             .getSimpleName()
