@@ -1,12 +1,16 @@
 package wallbook.compose;
 
 import java.util.List;
+import wallbook.compose.asbuilt.AsBuiltComposer;
 import wallbook.compose.labelmap.LabelMapComposer;
 import wallbook.compose.manual.ManualComposer;
 import wallbook.compose.report.CheckReportComposer;
+import wallbook.reference.Tables;
 
 /** The documents of a package, in the order they are listed to a reader. */
 public final class Documents {
+  private static final Tables TABLES = new Tables();
+
   private Documents() {}
 
   /** All documents that a package holds. */
@@ -22,6 +26,11 @@ public final class Documents {
             "label-map.md",
             "labelmap.title",
             composition -> new LabelMapComposer(composition).compose()),
+        new DocumentPlan(
+            "technician-as-built.pdf",
+            "technician-as-built.md",
+            "asbuilt.title",
+            composition -> new AsBuiltComposer(composition, TABLES).compose()),
         new DocumentPlan(
             "check-report.pdf",
             "check-report.md",
