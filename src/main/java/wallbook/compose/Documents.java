@@ -4,6 +4,7 @@ import java.util.List;
 import wallbook.compose.asbuilt.AsBuiltComposer;
 import wallbook.compose.labelmap.LabelMapComposer;
 import wallbook.compose.manual.ManualComposer;
+import wallbook.compose.rackcard.RackCardComposer;
 import wallbook.compose.report.CheckReportComposer;
 import wallbook.reference.Tables;
 
@@ -31,6 +32,12 @@ public final class Documents {
             "technician-as-built.md",
             "asbuilt.title",
             composition -> new AsBuiltComposer(composition, TABLES).compose()),
+        new DocumentPlan(
+            "rack-door-card.pdf",
+            "rack-door-card.md",
+            "rackcard.title",
+            Disclosure.OUTSIDE,
+            composition -> new RackCardComposer(composition).compose()),
         new DocumentPlan(
             "check-report.pdf",
             "check-report.md",

@@ -2,6 +2,8 @@ package wallbook.compose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import wallbook.wording.Phrase;
@@ -36,6 +38,45 @@ public final class LabelRanges {
       from = to + 1;
     }
     return String.join(", ", said);
+  }
+
+  /**
+   * The labels with what they begin with said once: "K-01–03, 05 · GRT-01". They are sorted, so
+   * that those of a room stand together.
+   */
+  public static String byBeginning(List<String> labels) {
+    Map<String, List<String>> numbers = new TreeMap<>();
+    List<String> plain = new ArrayList<>();
+    for (String label : labels.stream().sorted().distinct().toList()) {
+      Matcher numbered = NUMBERED.matcher(label);
+      if (numbered.matches()) {
+        numbers.computeIfAbsent(numbered.group(1), b -> new ArrayList<>()).add(numbered.group(2));
+      } else {
+        plain.add(label);
+      }
+    }
+    List<String> said = new ArrayList<>();
+    numbers.forEach((beginning, its) -> said.add(beginning + String.join(", ", spans(its))));
+    said.addAll(plain);
+    return String.join(" · ", said);
+  }
+
+  private static List<String> spans(List<String> numbers) {
+    List<String> spans = new ArrayList<>();
+    int from = 0;
+    while (from < numbers.size()) {
+      int to = from;
+      while (to + 1 < numbers.size() && follows(numbers.get(to), numbers.get(to + 1))) {
+        to++;
+      }
+      if (to > from) {
+        spans.add(numbers.get(from) + "–" + numbers.get(to));
+      } else {
+        spans.add(numbers.get(from));
+      }
+      from = to + 1;
+    }
+    return spans;
   }
 
   private static boolean follows(String label, String next) {
