@@ -25,7 +25,7 @@ public final class ConduitText {
   /** Family and trade size. */
   public String size(Conduit conduit) {
     return say(
-        "conduit.text.size", "type", describe.word(conduit.type()), "size", conduit.tradeSize());
+        "conduit-text.size", "type", describe.word(conduit.type()), "size", conduit.tradeSize());
   }
 
   /** How and when it was shown to be clear, or that it never was. */
@@ -39,7 +39,7 @@ public final class ConduitText {
                     .map(
                         size ->
                             say(
-                                "conduit.text.proved-to",
+                                "conduit-text.proved-to",
                                 "by",
                                 describe.word(proof.by()),
                                 "size",
@@ -49,12 +49,12 @@ public final class ConduitText {
                     .orElseGet(
                         () ->
                             say(
-                                "conduit.text.proved",
+                                "conduit-text.proved",
                                 "by",
                                 describe.word(proof.by()),
                                 "date",
                                 proof.date())))
-        .orElseGet(() -> wording.say("conduit.text.not-proved"));
+        .orElseGet(() -> wording.say("conduit-text.not-proved"));
   }
 
   /** Its straights, bends and pull boxes in order; nothing if they are not recorded. */
@@ -74,12 +74,12 @@ public final class ConduitText {
           .map(
               radius ->
                   say(
-                      "conduit.text.bend-radius",
+                      "conduit-text.bend-radius",
                       "angle",
                       piece.bend().get(),
                       "radius",
                       wording.quantities().position(radius)))
-          .orElseGet(() -> say("conduit.text.bend", "angle", piece.bend().get()));
+          .orElseGet(() -> say("conduit-text.bend", "angle", piece.bend().get()));
     }
     String box = piece.pullBox().orElseThrow();
     String name =
@@ -88,7 +88,7 @@ public final class ConduitText {
             .map(place -> place.name())
             .findFirst()
             .orElse(box);
-    return say("conduit.text.pull-box", "name", name);
+    return say("conduit-text.pull-box", "name", name);
   }
 
   /** What the record says beside, by name: length, condition, string, purpose, seal, note. */
@@ -98,7 +98,7 @@ public final class ConduitText {
         facts,
         "ends",
         say(
-            "conduit.text.ends.value",
+            "conduit-text.ends.value",
             "from",
             describe.end(conduit.from()),
             "to",
@@ -120,7 +120,7 @@ public final class ConduitText {
   }
 
   private void fact(List<FactView> facts, String name, String value) {
-    facts.add(new FactView(wording.say("conduit.text." + name), value));
+    facts.add(new FactView(wording.say("conduit-text." + name), value));
   }
 
   private String say(String key, Object... namesAndValues) {
