@@ -1,13 +1,19 @@
 package wallbook.assess.outlook;
 
+import wallbook.record.Word;
+
 /** How much work a later use takes, the least first. */
-public enum Effort {
+public enum Effort implements Word {
   /** Equipment is plugged in at both ends. */
   PLUG_IN,
+  /** Equipment is plugged in at a cable that serves something already. */
+  SHARE,
   /** One or both ends must first be terminated. */
   FINISH_ENDS,
-  /** A cable must first be pulled through a conduit or laid outdoors. */
+  /** A line must first be laid on from where the cable comes out. */
+  EXTEND_LINE,
+  /** A cable must first be pulled through a conduit. */
   PULL_CABLE,
-  /** A conduit must first be proved or cleared, then a cable pulled. */
+  /** A conduit must first be proved, then a cable pulled. */
   PROVE_AND_PULL
 }

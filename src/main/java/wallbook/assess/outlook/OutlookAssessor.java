@@ -2,107 +2,92 @@ package wallbook.assess.outlook;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import wallbook.assess.Assessment;
 import wallbook.assess.Assessments;
+import wallbook.assess.Verdict;
 import wallbook.record.Conduit;
-import wallbook.record.ConduitCondition;
 import wallbook.record.Job;
 import wallbook.record.Run;
 import wallbook.record.RunCondition;
-import wallbook.record.RunEnd;
 import wallbook.reference.Tables;
 import wallbook.wording.Phrase;
 
 /**
  * Derives what every cable and conduit could carry later. Claims nothing of its own: each statement
- * rests on an assessment of that cable or conduit, whose verdict it takes over.
+ * rests on assessments of that cable or conduit, whose verdict it takes over.
  */
 public final class OutlookAssessor {
-  private static final String MORE_CABLES = "conduit.more.";
   private static final Comparator<Prospect> USEFUL_FIRST =
-      Comparator.comparing((Prospect p) -> !p.possible())
+      Comparator.comparing(Prospect::verdict, Comparator.comparing(OutlookAssessor::group))
           .thenComparing(Prospect::rank, Comparator.reverseOrder())
           .thenComparing(Prospect::service);
 
-  private final List<Service> services;
+  /** First words of topics that ask what a run carries. */
+  private static final Set<String> USES = Set.of("pairs", "fibre", "coax", "speaker", "dc");
+
+  private final RunProspects ofRuns;
+  private final ConduitProspects ofConduits;
 
   public OutlookAssessor(Tables tables) {
-    this.services = Service.all(tables);
+    List<Service> services = Service.all(tables);
+    this.ofRuns = new RunProspects(services);
+    this.ofConduits = new ConduitProspects(services, tables);
   }
 
   /** The outlook of a whole job. */
   public Outlook assess(Job job, Assessments assessments) {
     List<Prospect> prospects = new ArrayList<>();
+    Map<String, List<Phrase>> nothing = new LinkedHashMap<>();
     for (Run run : job.runs()) {
-      services.stream()
-          .flatMap(s -> assessments.find(run.id(), s.topic()).map(a -> of(run, s, a)).stream())
-          .sorted(USEFUL_FIRST)
-          .forEach(prospects::add);
-    }
-    for (Conduit conduit : job.conduits()) {
-      assessments.of(conduit.id(), MORE_CABLES).stream()
-          .map(a -> of(job, conduit, a))
-          .flatMap(Optional::stream)
-          .sorted(USEFUL_FIRST)
-          .forEach(prospects::add);
-    }
-    return new Outlook(prospects);
-  }
-
-  private static Prospect of(Run run, Service service, Assessment basis) {
-    List<Phrase> adds = new ArrayList<>();
-    Set<Worker> by = new LinkedHashSet<>();
-    for (RunEnd end : List.of(run.from(), run.to())) {
-      if (!end.isTerminated()) {
-        by.add(Worker.INSTALLER);
+      List<Prospect> ofRun = ofRuns.of(job, run, assessments).sorted(USEFUL_FIRST).toList();
+      prospects.addAll(ofRun);
+      List<Phrase> reasons = whyNothing(run, ofRun, assessments.of(run.id()));
+      if (!reasons.isEmpty()) {
+        nothing.put(run.id(), reasons);
       }
     }
-    int open = (run.from().isTerminated() ? 0 : 1) + (run.to().isTerminated() ? 0 : 1);
-    if (open > 0) {
-      adds.add(Phrase.counted("outlook.finish-ends", open));
+    for (Conduit conduit : job.conduits()) {
+      ofConduits.of(job, conduit, assessments).sorted(USEFUL_FIRST).forEach(prospects::add);
     }
-    service.adds().forEach(key -> adds.add(Phrase.of("outlook.add." + key)));
-    by.add(service.by());
-    return new Prospect(
-        run.id(),
-        service.name(),
-        Phrase.of("outlook.service." + service.name()),
-        service.rank(),
-        basis,
-        adds,
-        List.copyOf(by),
-        open == 0 ? Effort.PLUG_IN : Effort.FINISH_ENDS,
-        run.condition() == RunCondition.IN_SERVICE);
+    return new Outlook(prospects, nothing);
   }
 
-  /** A cable of the catalogue that the conduit could take; nothing for a topic of another kind. */
-  private static Optional<Prospect> of(Job job, Conduit conduit, Assessment basis) {
-    String cable = basis.topic().substring(MORE_CABLES.length());
-    if (job.cables().stream().noneMatch(c -> c.id().equals(cable))) {
-      return Optional.empty();
+  /** Within and conditional count alike: a useful service goes before a certain but lesser one. */
+  private static int group(Verdict verdict) {
+    return switch (verdict) {
+      case WITHIN, CONDITIONAL -> 0;
+      case INFORMATION -> 1;
+      case NOT_STATED -> 2;
+      case BEYOND -> 3;
+    };
+  }
+
+  /**
+   * Why a run carries nothing, if nothing that was looked at could be: the reasons given for its
+   * prospects, or for a damaged or abandoned one without any, those of its assessments.
+   */
+  private static List<Phrase> whyNothing(
+      Run run, List<Prospect> prospects, List<Assessment> assessments) {
+    if (prospects.stream().anyMatch(p -> p.possible() || p.equipmentDecides())) {
+      return List.of();
     }
-    List<Phrase> adds = new ArrayList<>();
-    boolean proved = conduit.proved().isPresent() && conduit.condition() == ConduitCondition.CLEAR;
-    if (!proved) {
-      adds.add(Phrase.of("outlook.prove-conduit"));
-    }
-    adds.add(Phrase.of("outlook.pull-cable", "cable", job.cable(cable).name()));
-    adds.add(Phrase.of("outlook.new-string"));
-    conduit.firestop().ifPresent(where -> adds.add(Phrase.of("outlook.reseal", "where", where)));
-    return Optional.of(
-        new Prospect(
-            conduit.id(),
-            "cable." + cable,
-            Phrase.of("outlook.more-cable", "cable", job.cable(cable).name()),
-            0,
-            basis,
-            adds,
-            List.of(Worker.INSTALLER),
-            proved ? Effort.PULL_CABLE : Effort.PROVE_AND_PULL,
-            !conduit.contents().isEmpty()));
+    boolean sound =
+        run.condition() == RunCondition.IN_SERVICE || run.condition() == RunCondition.DARK;
+    Stream<Phrase> reasons =
+        prospects.isEmpty() && !sound
+            ? assessments.stream()
+                .filter(a -> a.verdict() == Verdict.BEYOND && USES.contains(medium(a)))
+                .flatMap(a -> a.limitedBy().stream())
+            : prospects.stream().flatMap(p -> p.blocker().stream());
+    return reasons.distinct().toList();
+  }
+
+  private static String medium(Assessment assessment) {
+    return assessment.topic().substring(0, assessment.topic().indexOf('.'));
   }
 }

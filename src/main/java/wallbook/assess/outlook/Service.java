@@ -6,7 +6,7 @@ import wallbook.reference.Row;
 import wallbook.reference.Tables;
 
 /**
- * A service that a cable could carry, from the table {@code outlook-services}.
+ * A service that a cable or conduit could carry, from the table {@code outlook-services}.
  *
  * @param name stable name
  * @param topic the assessment that decides
@@ -14,7 +14,8 @@ import wallbook.reference.Tables;
  * @param adds keys of what must be added
  * @param by who adds it
  */
-record Service(String name, String topic, int rank, List<String> adds, Worker by) {
+record Service(
+    String name, ServiceFamily family, String topic, int rank, List<String> adds, Worker by) {
 
   static List<Service> all(Tables tables) {
     return tables.table("outlook-services").rows().stream().map(Service::of).toList();
@@ -23,6 +24,7 @@ record Service(String name, String topic, int rank, List<String> adds, Worker by
   private static Service of(Row row) {
     return new Service(
         row.text("service"),
+        ServiceFamily.valueOf(row.text("family").toUpperCase(Locale.ROOT)),
         row.text("topic"),
         (int) row.number("rank"),
         row.textIfAny("adds").map(t -> List.of(t.split(" "))).orElse(List.of()),

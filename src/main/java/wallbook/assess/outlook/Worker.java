@@ -1,9 +1,12 @@
 package wallbook.assess.outlook;
 
+import wallbook.record.Word;
+
 /** Who may do a piece of work, the most widely available first. */
-public enum Worker {
+public enum Worker implements Word {
   HOMEOWNER,
   INSTALLER,
+  LANDSCAPER,
   PROVIDER,
   ELECTRICIAN
 }

@@ -1,0 +1,86 @@
+package wallbook.assess.outlook;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import wallbook.assess.Assessment;
+import wallbook.assess.Verdict;
+import wallbook.record.Job;
+import wallbook.record.Run;
+import wallbook.wording.Phrase;
+
+/** Finds what lies at a target, would be used for a wish, and can't serve it. */
+final class Obstacles {
+  private final Known known;
+  private final Job job;
+
+  Obstacles(Known known) {
+    this.known = known;
+    this.job = known.job();
+  }
+
+  /**
+   * @param ways the ways found; what serves one of them is no obstacle
+   */
+  List<Obstacle> of(List<Means> all, Target target, List<Way> ways) {
+    Set<String> serving = new HashSet<>();
+    ways.forEach(way -> way.legs().forEach(leg -> serving.add(leg.subject())));
+    Map<String, Obstacle> found = new LinkedHashMap<>();
+    for (Means means : all) {
+      List<Obstacle> ofMeans = means.byConduit() ? conduits(means, target) : runs(means, target);
+      ofMeans.forEach(obstacle -> found.putIfAbsent(obstacle.subject(), obstacle));
+    }
+    found.keySet().removeAll(serving);
+    return List.copyOf(found.values());
+  }
+
+  private List<Obstacle> runs(Means means, Target target) {
+    RunWays ways = new RunWays(known);
+    List<Obstacle> found = new ArrayList<>();
+    for (Run run : job.runs()) {
+      if (ways.nearEnd(means, target, run).isPresent()) {
+        reason(means, run)
+            .map(reason -> new Obstacle(run.id(), reason, run.standIn()))
+            .ifPresent(found::add);
+      }
+    }
+    return found;
+  }
+
+  /** Why a run that could be meant for the first leg can't serve it. */
+  private Optional<Phrase> reason(Means means, Run run) {
+    for (List<String> alternatives : means.legs().get(0).services()) {
+      List<Prospect> prospects =
+          alternatives.stream()
+              .flatMap(service -> known.outlook().find(run.id(), service).stream())
+              .toList();
+      boolean none = prospects.stream().allMatch(p -> p.verdict() == Verdict.BEYOND);
+      if (!prospects.isEmpty() && none) {
+        return prospects.get(prospects.size() - 1).blocker();
+      }
+    }
+    return Optional.empty();
+  }
+
+  private List<Obstacle> conduits(Means means, Target target) {
+    List<Obstacle> found = new ArrayList<>();
+    for (ConduitRoute route : new ConduitRoutes(job).of(means.reach(), target)) {
+      route
+          .conduits()
+          .forEach(
+              conduit ->
+                  known
+                      .assessments()
+                      .find(conduit.id(), "conduit.clear")
+                      .filter(a -> a.verdict() == Verdict.BEYOND)
+                      .flatMap(Assessment::limitedBy)
+                      .map(reason -> new Obstacle(conduit.id(), reason, Optional.empty()))
+                      .ifPresent(found::add));
+    }
+    return found;
+  }
+}

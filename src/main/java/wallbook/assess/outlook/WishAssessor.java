@@ -1,0 +1,127 @@
+package wallbook.assess.outlook;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import wallbook.assess.Assessments;
+import wallbook.record.HeadKind;
+import wallbook.record.Job;
+import wallbook.record.Space;
+import wallbook.record.Zone;
+import wallbook.reference.Tables;
+import wallbook.wording.Phrase;
+
+/**
+ * Answers wishes: the ways a house offers without opening a wall, best first. Each way rests on
+ * assessments of the cables and conduits it takes; nothing is claimed that they don't hold.
+ *
+ * <p>Order: what is sure goes before what has conditions, that before what the equipment decides,
+ * that before what the record lacks a figure for; then the less work first; then at the place
+ * before elsewhere in its space; then by usefulness of the means.
+ */
+public final class WishAssessor {
+  private static final String MOVE_THE_RACK = "move-the-rack";
+  private static final Comparator<Way> BEST_FIRST =
+      Comparator.comparing(Way::verdict, Verdicts.FIRMEST_FIRST)
+          .thenComparing(Way::effort)
+          .thenComparing(way -> !way.atPlace())
+          .thenComparing(Way::rank, Comparator.reverseOrder());
+
+  private final List<Wish> wishes;
+  private final List<Means> means;
+
+  public WishAssessor(Tables tables) {
+    this.wishes = Wish.all(tables);
+    this.means = Means.all(tables);
+  }
+
+  /** All wishes that can be asked for, in the order they are listed to a reader. */
+  public List<Wish> wishes() {
+    return wishes;
+  }
+
+  /** The wish of a name, if there is one. */
+  public Optional<Wish> wish(String name) {
+    return wishes.stream().filter(w -> w.name().equals(name)).findFirst();
+  }
+
+  /** Where in a house a wish may be had: the house as a whole, or spaces in the record's order. */
+  public List<Target> targets(Job job, Wish wish) {
+    if (wish.ofHouse()) {
+      return List.of(new Target.House());
+    }
+    return job.spaces().stream()
+        .filter(space -> mayHave(job, wish, space))
+        .<Target>map(space -> new Target.InSpace(space.id()))
+        .toList();
+  }
+
+  /** Every wish at everywhere it may be had. */
+  public List<WishAnswer> answers(Job job, Assessments assessments, Outlook outlook) {
+    return wishes.stream()
+        .flatMap(
+            wish ->
+                targets(job, wish).stream()
+                    .map(target -> answer(job, assessments, outlook, wish, target)))
+        .toList();
+  }
+
+  /** What the house offers for a wish at a target, whether or not the wish is usual there. */
+  public WishAnswer answer(
+      Job job, Assessments assessments, Outlook outlook, Wish wish, Target target) {
+    Known known = new Known(job, assessments, outlook);
+    RunWays overRuns = new RunWays(known);
+    ConduitWays throughConduits = new ConduitWays(known);
+    List<Means> ofWish = means.stream().filter(m -> m.wish().equals(wish.name())).toList();
+    List<Way> ways = new ArrayList<>();
+    for (Means one : ofWish) {
+      ways.addAll(
+          one.byConduit() ? throughConduits.of(wish, one, target) : overRuns.of(wish, one, target));
+    }
+    ofWish.forEach(one -> one.unless().ifPresent(better -> dropWorse(ways, one.name(), better)));
+    ways.sort(BEST_FIRST);
+    return new WishAnswer(
+        wish,
+        target,
+        ways,
+        new Obstacles(known).of(ofWish, target, ways),
+        wish.name().equals(MOVE_THE_RACK) ? RackFacts.of(job) : List.of(),
+        wish.hasAlternative()
+            ? Optional.of(Phrase.of("outlook.alternative." + wish.name()))
+            : Optional.empty());
+  }
+
+  /** Drops ways of a means that take a cable which a better means takes too. */
+  private static void dropWorse(List<Way> ways, String worse, String better) {
+    Set<String> taken =
+        ways.stream()
+            .filter(way -> way.means().equals(better))
+            .map(way -> way.legs().get(0).subject())
+            .collect(Collectors.toSet());
+    ways.removeIf(way -> way.means().equals(worse) && taken.contains(way.legs().get(0).subject()));
+  }
+
+  private static boolean mayHave(Job job, Wish wish, Space space) {
+    if (!wish.realm().has(space.kind())
+        || wish.unlessSound() && isCovered(job, space)
+        || wish.name().equals(MOVE_THE_RACK) && hasRack(job, space)) {
+      return false;
+    }
+    boolean natural =
+        job.places().stream()
+            .anyMatch(p -> p.space().equals(space.id()) && wish.uses().contains(p.use()));
+    return natural || wish.rooms().contains(space.kind());
+  }
+
+  private static boolean hasRack(Job job, Space space) {
+    return job.heads().stream()
+        .anyMatch(h -> h.kind() == HeadKind.RACK && h.space().equals(space.id()));
+  }
+
+  private static boolean isCovered(Job job, Space space) {
+    return job.zones().stream().map(Zone::spaces).anyMatch(s -> s.contains(space.id()));
+  }
+}
