@@ -8,8 +8,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wallbook.assess.Assessments;
-import wallbook.assess.Assessor;
 import wallbook.bundle.PackageContents;
 import wallbook.bundle.PackageFile;
 import wallbook.bundle.PackageWriter;
@@ -73,8 +71,7 @@ final class Handover {
       throws TemplateProblem, IOException {
     Job job = reading.job().orElseThrow();
     console.progress(wording.say("build.assessing"));
-    Assessments assessments = new Assessor(tables).assess(job);
-    Composition composition = new Composition(job, reading.findings(), assessments, wording);
+    Composition composition = Computation.of(reading, tables, wording);
     DocumentRenderer renderer = new DocumentRenderer(templates, wording, new PlanFigures());
     byte[] recordBytes = Files.readAllBytes(record);
     LocalDate issued = Issue.date(job.facts()).orElseThrow();
@@ -99,7 +96,10 @@ final class Handover {
     }
     files.add(PackageFile.of("data/job.yaml", recordBytes));
     files.add(text("data/findings.json", new FindingsJson(wording).text(reading.findings())));
-    files.add(text("data/assessments.json", new AssessmentsJson(wording).text(assessments.all())));
+    files.add(
+        text(
+            "data/assessments.json",
+            new AssessmentsJson(wording).text(composition.assessments().all())));
     for (ScheduleWriter.Schedule schedule : ScheduleWriter.all(job.record())) {
       files.add(text("data/" + schedule.list() + ".csv", schedule.text()));
     }

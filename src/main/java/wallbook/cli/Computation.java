@@ -1,0 +1,32 @@
+package wallbook.cli;
+
+import wallbook.assess.Assessments;
+import wallbook.assess.Assessor;
+import wallbook.assess.outlook.Outlook;
+import wallbook.assess.outlook.OutlookAssessor;
+import wallbook.assess.outlook.WishAssessor;
+import wallbook.compose.Composition;
+import wallbook.record.Job;
+import wallbook.reference.Tables;
+import wallbook.wording.Wording;
+
+/** Computes everything that documents and answers are composed from. */
+final class Computation {
+  private Computation() {}
+
+  /**
+   * @param reading a job without errors
+   */
+  static Composition of(Reading reading, Tables tables, Wording wording) {
+    Job job = reading.job().orElseThrow();
+    Assessments assessments = new Assessor(tables).assess(job);
+    Outlook outlook = new OutlookAssessor(tables).assess(job, assessments);
+    return new Composition(
+        job,
+        reading.findings(),
+        assessments,
+        outlook,
+        new WishAssessor(tables).answers(job, assessments, outlook),
+        wording);
+  }
+}
