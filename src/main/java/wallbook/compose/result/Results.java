@@ -46,8 +46,7 @@ public final class Results {
   /** A margin with its sign. */
   public String margin(Quantity margin) {
     String printed = wording.print(margin);
-    boolean zero = printed.chars().noneMatch(c -> c >= '1' && c <= '9' || c == '½');
-    return zero || printed.startsWith(MINUS) ? printed : "+" + printed;
+    return printed.startsWith(MINUS) ? printed : "+" + printed;
   }
 
   /** The margin of an assessment, where it has one. */
