@@ -6,9 +6,11 @@
   <@block.note>...</@block.note>         what helps to know
   <@block.figure view.plan>caption</@block.figure>   a drawing or photograph with its caption
   <@block.compact>...</@block.compact>   a table of many columns, in smaller type; the widths of its
-                                         columns in per cent: <@block.compact columns="40 30 30">;
-                                         also notes that belong to a table
+                                         columns in per cent: <@block.compact columns="40 30 30">
+  <@block.small>...</@block.small>       what a result takes for granted, in smaller type
   <@block.keep>...</@block.keep>         what must not be split between pages
+  <@block.index>...</@block.index>       a table of links, each with <@block.folio name/>, the page of the
+                                         anchor of that name
   <@block.form>...</@block.form>         a list whose items begin with ☐, to be ticked
   <@block.wide>...</@block.wide>         a part on sheets that lie on their long side
   <@block.page/>                         what follows starts a page
@@ -57,6 +59,21 @@ ${.data_model.figure(drawing)}
 
 </div>
 </#macro>
+<#macro small>
+<div class="small">
+
+<#nested>
+
+</div>
+</#macro>
+<#macro index>
+<div class="index">
+
+<#nested>
+
+</div>
+</#macro>
+<#macro folio target><span class="folio" data-page-of="#${anchor(target)}"></span></#macro>
 <#macro keep>
 <div class="keep">
 

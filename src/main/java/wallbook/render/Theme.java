@@ -68,6 +68,8 @@ final class Theme {
             MarkupFormat.CSS.ready(head.landscape() ? paper.longSide() : paper.shortSide()),
             "height",
             MarkupFormat.CSS.ready(head.landscape() ? paper.shortSide() : paper.longSide()),
+            "wider",
+            MarkupFormat.CSS.ready(head.landscape() ? "0mm" : paper.difference()),
             "job",
             facts.jobTitle(),
             "head",

@@ -17,6 +17,7 @@ import wallbook.compose.drawing.RoomPlan;
 import wallbook.compose.drawing.SymbolKind;
 import wallbook.compose.figure.PanelDrawing;
 import wallbook.compose.figure.PanelRuns;
+import wallbook.compose.figure.PlanDrawings;
 import wallbook.compose.labelmap.LabelMapView.CableRow;
 import wallbook.compose.labelmap.LabelMapView.FloorSheet;
 import wallbook.compose.labelmap.LabelMapView.HeadSheet;

@@ -46,7 +46,8 @@ public final class Results {
   /** A margin with its sign. */
   public String margin(Quantity margin) {
     String printed = wording.print(margin);
-    return printed.startsWith(MINUS) ? printed : "+" + printed;
+    boolean zero = printed.chars().noneMatch(c -> c >= '1' && c <= '9' || c == '½');
+    return zero || printed.startsWith(MINUS) ? printed : "+" + printed;
   }
 
   /** The margin of an assessment, where it has one. */

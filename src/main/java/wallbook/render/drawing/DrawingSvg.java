@@ -33,7 +33,10 @@ public final class DrawingSvg implements FigureRenderer {
    *     room for about a hundred marks in a room plan and eighty on a wall
    */
   public String svg(Drawing drawing) {
-    return SvgWriter.write(scene(drawing), drawing.frame());
+    Scene scene = scene(drawing);
+    double room = drawing.frame().maxHeightMm();
+    boolean shrinks = drawing instanceof OneLine && scene.heightMm() > room;
+    return SvgWriter.write(scene, drawing.frame(), shrinks ? room / scene.heightMm() : 1);
   }
 
   static Scene scene(Drawing drawing) {

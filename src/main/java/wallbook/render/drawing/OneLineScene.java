@@ -8,8 +8,8 @@ import wallbook.compose.drawing.OneLine;
 
 /**
  * Lays out the house in layers: a band for each floor, its heads side by side, a gutter under them
- * for the lines that leave, and one channel at the right where lines pass from floor to floor, each
- * on a track of its own. Lines carry numbers, a table beneath names them.
+ * for the lines that leave, and one channel at the right where lines pass from floor to floor, on
+ * tracks that never hold two lines side by side. Lines carry numbers, a table beneath names them.
  */
 final class OneLineScene {
   private static final double NAME_MM = 24;
@@ -19,34 +19,49 @@ final class OneLineScene {
   private static final int NODES_IN_ROW = 3;
   private static final double PAD_MM = 1.2;
 
+  /** Distances of lines side by side under a row, the most legible first. */
+  private static final double[] PITCHES_MM = {2.2, 1.8, 1.4};
+
   private final OneLine house;
+  private final double pitch;
   private final double width;
   private final Canvas canvas = new Canvas();
   private final Map<String, Stand> stands = new LinkedHashMap<>();
   private final List<Double> gutterTop = new ArrayList<>();
   private final Map<String, Integer> portsUsed = new LinkedHashMap<>();
   private final List<Integer> tracksUsed = new ArrayList<>();
+  private final OneLineTracks tracks;
 
-  private OneLineScene(OneLine house) {
+  private OneLineScene(OneLine house, double pitch) {
     this.house = house;
+    this.pitch = pitch;
     this.width = house.frame().widthMm();
+    this.tracks = OneLineTracks.of(house, NODES_IN_ROW);
   }
 
+  /** Lines closer together the higher the diagram; where nothing fits, it is printed smaller. */
   static Scene draw(OneLine house) {
-    return new OneLineScene(house).draw();
+    Scene scene = null;
+    for (double pitch : PITCHES_MM) {
+      scene = new OneLineScene(house, pitch).draw();
+      if (scene.heightMm() <= house.frame().maxHeightMm()) {
+        return scene;
+      }
+    }
+    return scene;
   }
 
   /** Where a node stands: its box and its row of nodes. */
   private record Stand(Box box, int row) {}
 
   private Scene draw() {
-    double channel = width - 1 - TRACK_MM * house.links().size();
+    double channel = width - 1 - TRACK_MM * tracks.count();
     double y = 0.5;
     for (OneLine.Band band : house.bands()) {
       y = band(band, y, channel);
     }
     for (int i = 0; i < house.links().size(); i++) {
-      link(i, channel + TRACK_MM * (i + 0.5));
+      link(i, channel + TRACK_MM * (tracks.of(i) + 0.5));
     }
     double bottom = y + 3;
     if (!house.links().isEmpty()) {
@@ -91,7 +106,7 @@ final class OneLineScene {
         house.links().stream()
             .filter(link -> ids.contains(link.from()) || ids.contains(link.to()))
             .count();
-    return 1.5 + touching * 2.2;
+    return 1.5 + touching * pitch;
   }
 
   private double node(OneLine.Node node, Pt corner, double boxWidth) {
@@ -193,6 +208,6 @@ final class OneLineScene {
   private double track(int row) {
     int used = tracksUsed.get(row) + 1;
     tracksUsed.set(row, used);
-    return gutterTop.get(row) + 0.5 + 2.2 * used;
+    return gutterTop.get(row) + 0.5 + pitch * used;
   }
 }

@@ -17,14 +17,17 @@ final class SvgWriter {
 
   private SvgWriter() {}
 
-  static String write(Scene scene, Frame frame) {
+  /**
+   * @param size printed size of a millimetre of the scene; 1 for all that is true to scale
+   */
+  static String write(Scene scene, Frame frame, double size) {
     SvgWriter writer = new SvgWriter();
-    writer.open(scene, frame);
+    writer.open(scene, frame, size);
     scene.items().forEach(writer::item);
     return writer.out.append("</svg>\n").toString();
   }
 
-  private void open(Scene scene, Frame frame) {
+  private void open(Scene scene, Frame frame, double size) {
     String alt = PlainText.xml(frame.altText());
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\"");
     // The print engine takes a figure's text from 'alt', browsers and screen readers from
@@ -35,8 +38,8 @@ final class SvgWriter {
     // off.
     long width = (long) Math.ceil(scene.widthMm() * UNITS_PER_MM - 1e-6);
     long height = (long) Math.ceil(scene.heightMm() * UNITS_PER_MM - 1e-6);
-    attribute("width", number(width / UNITS_PER_MM) + "mm");
-    attribute("height", number(height / UNITS_PER_MM) + "mm");
+    attribute("width", number(size * width / UNITS_PER_MM) + "mm");
+    attribute("height", number(size * height / UNITS_PER_MM) + "mm");
     attribute("viewBox", "0 0 " + width + " " + height);
     attribute("font-family", FONT);
     attribute("fill", "none");

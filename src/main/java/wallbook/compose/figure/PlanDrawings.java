@@ -1,4 +1,4 @@
-package wallbook.compose.labelmap;
+package wallbook.compose.figure;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -24,7 +24,6 @@ import wallbook.compose.drawing.ScaleUnit;
 import wallbook.compose.drawing.Spot;
 import wallbook.compose.drawing.SymbolKind;
 import wallbook.compose.drawing.WallElevation;
-import wallbook.compose.figure.Symbols;
 import wallbook.geometry.RoomOutline;
 import wallbook.geometry.Wall;
 import wallbook.quantity.Length;
@@ -40,7 +39,7 @@ import wallbook.wording.UnitSystem;
 import wallbook.wording.Wording;
 
 /** Turns floors, rooms and walls of a job into drawings for one reader. */
-final class PlanDrawings {
+public final class PlanDrawings {
   private static final double QUIET_ROOM_PLAN_MM = 115;
   private static final double ROOM_PLAN_MM = 130;
   private static final double FLOOR_PLAN_MM = 200;
@@ -57,17 +56,19 @@ final class PlanDrawings {
   private final Wording wording;
   private final Describe describe;
 
-  PlanDrawings(Job job, Wording wording) {
+  public PlanDrawings(Job job, Wording wording) {
     this.job = job;
     this.wording = wording;
     this.describe = new Describe(job, wording);
   }
 
-  ScaleUnit unit() {
+  /** The unit of scale bars for this reader. */
+  public ScaleUnit unit() {
     return wording.quantities().units() == UnitSystem.METRIC ? ScaleUnit.METRE : ScaleUnit.FOOT;
   }
 
-  Optional<NorthArrow> north() {
+  /** Where true north is on the plans, if that is recorded. */
+  public Optional<NorthArrow> north() {
     return job.facts()
         .north()
         .map(a -> new NorthArrow(a.inDegrees(), wording.say("drawing.north")));
@@ -77,7 +78,7 @@ final class PlanDrawings {
    * The floor with its rooms that have an outline and the heads on it; nothing for a floor of fewer
    * than two rooms, whose own sheet says as much.
    */
-  Optional<FloorPlan> floor(Floor floor) {
+  public Optional<FloorPlan> floor(Floor floor) {
     List<NamedOutline> rooms =
         job.spaces().stream()
             .filter(s -> s.floor().equals(floor.id()) && s.outline().size() >= 3)
@@ -108,7 +109,7 @@ final class PlanDrawings {
   }
 
   /** The room from above; nothing if its outline is not recorded. */
-  Optional<RoomPlan> room(Space space, List<Place> places) {
+  public Optional<RoomPlan> room(Space space, List<Place> places) {
     if (space.outline().size() < 3) {
       return Optional.empty();
     }
@@ -150,7 +151,7 @@ final class PlanDrawings {
   }
 
   /** The walls that hold a place at a known offset and height, each seen from inside. */
-  List<Drawing> elevations(Space space, List<Place> places) {
+  public List<Drawing> elevations(Space space, List<Place> places) {
     List<Drawing> drawings = new ArrayList<>();
     if (space.outline().size() < 3 || space.ceilingHeight().isEmpty()) {
       return drawings;
@@ -172,7 +173,7 @@ final class PlanDrawings {
   }
 
   /** The symbols that the given marks use. */
-  Drawing legend(Collection<SymbolKind> used) {
+  public Drawing legend(Collection<SymbolKind> used) {
     return Legend.of(
         Frame.pageWide(
             wording.say("drawing.legend.title"), wording.say("drawing.legend.alt"), LEGEND_MM),
@@ -182,7 +183,7 @@ final class PlanDrawings {
   }
 
   /** Where a head stands on the plan, if that is recorded. */
-  Optional<PointM> at(Head head) {
+  public Optional<PointM> at(Head head) {
     if (head.at().isPresent()) {
       return head.at().map(PlanDrawings::point);
     }
@@ -239,7 +240,7 @@ final class PlanDrawings {
   }
 
   /** Labels of the cables at a place, or its name if none end there. */
-  List<String> labels(Place place) {
+  public List<String> labels(Place place) {
     List<String> labels = job.runsAt(place).stream().map(Run::label).toList();
     if (labels.isEmpty()) {
       return List.of(place.label().orElse(place.name()));
@@ -285,12 +286,14 @@ final class PlanDrawings {
     return new RoomOutline(space.outline()).wall(letter.get()).map(w -> point(w.at(offset.get())));
   }
 
-  static Outline outline(Space space) {
+  /** The outline of a space, its first corner first. */
+  public static Outline outline(Space space) {
     return Outline.ofCornersInAnyDirection(
         space.outline().stream().map(PlanDrawings::point).toList());
   }
 
-  static PointM point(Point point) {
+  /** A point of the plan in metres. */
+  public static PointM point(Point point) {
     return new PointM(point.x().inMetres(), point.y().inMetres());
   }
 

@@ -1,0 +1,202 @@
+package wallbook.compose.asbuilt;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import wallbook.assess.copper.LimitLines;
+import wallbook.compose.Caution;
+import wallbook.compose.Composition;
+import wallbook.compose.ContactView;
+import wallbook.compose.Damage;
+import wallbook.compose.Describe;
+import wallbook.compose.FactView;
+import wallbook.compose.RunState;
+import wallbook.compose.asbuilt.AsBuiltView.CableType;
+import wallbook.compose.asbuilt.AsBuiltView.DamagedRow;
+import wallbook.compose.asbuilt.AsBuiltView.ExceptionRow;
+import wallbook.compose.asbuilt.AsBuiltView.HeadSchedule;
+import wallbook.compose.asbuilt.AsBuiltView.RevisionRow;
+import wallbook.compose.asbuilt.AsBuiltView.RoomSchedule;
+import wallbook.compose.asbuilt.AsBuiltView.RunRow;
+import wallbook.compose.drawing.Drawing;
+import wallbook.compose.figure.OneLineDrawing;
+import wallbook.compose.result.Results;
+import wallbook.compose.result.SourceList;
+import wallbook.record.Cable;
+import wallbook.record.ExceptionItem;
+import wallbook.record.Job;
+import wallbook.record.Revision;
+import wallbook.record.Run;
+import wallbook.reference.Tables;
+import wallbook.wording.Phrase;
+import wallbook.wording.Wording;
+
+/** Composes the technician's as-built of a whole house. */
+public final class AsBuiltComposer {
+  private static final List<Caution> CAUTIONS =
+      List.of(
+          Caution.REPORT_ONLY,
+          Caution.OPENING_BOXES,
+          Caution.MAINS,
+          Caution.SEPARATION,
+          Caution.DRILLING,
+          Caution.STRUCTURE,
+          Caution.OLD_WALLS,
+          Caution.ATTICS,
+          Caution.ANTENNAS,
+          Caution.LIFE_SAFETY,
+          Caution.DEAD_CABLE,
+          Caution.PRIVACY);
+
+  private final Composition composition;
+  private final Job job;
+  private final Wording wording;
+  private final Describe describe;
+  private final LimitLines lines;
+
+  /**
+   * @param tables limits that sweeps are plotted beside
+   */
+  public AsBuiltComposer(Composition composition, Tables tables) {
+    this.composition = composition;
+    this.job = composition.job();
+    this.wording = composition.wording();
+    this.describe = composition.describe();
+    this.lines = new LimitLines(tables);
+  }
+
+  /** The as-built; sources are numbered in the order in which its parts are set. */
+  public AsBuiltView compose() {
+    SourceList sources = new SourceList();
+    Results results = new Results(wording, sources);
+    RunText text = new RunText(job, wording);
+    Optional<OneLineDrawing.Drawn> oneLine = new OneLineDrawing(job, wording).draw();
+    Capacity capacity = new Capacity(composition, results, text);
+    Schedules schedules = new Schedules(job, wording, capacity::code);
+    List<RoomSchedule> rooms = schedules.rooms();
+    List<HeadSchedule> heads = schedules.heads();
+    List<RunRow> loose = schedules.loose();
+    ConduitSheets conduits = new ConduitSheets(composition, results, text);
+    return new AsBuiltView(
+        facts(),
+        job.facts().jurisdiction(),
+        job.facts().codes(),
+        job.facts().note(),
+        ContactView.of(job, wording, party -> true),
+        oneLine.map(OneLineDrawing.Drawn::diagram).map(Drawing.class::cast),
+        oneLine
+            .map(OneLineDrawing.Drawn::leftOut)
+            .filter(count -> count > 0)
+            .map(count -> wording.say(Phrase.counted("asbuilt.oneline.left-out", count))),
+        rooms,
+        loose,
+        heads,
+        schedules.systems(),
+        capacity.view(),
+        conduits.conduits(),
+        conduits.boxes(),
+        new TestResults(composition, lines, results, text).view(),
+        damaged(),
+        new OpenEnds(job, wording, text).places(),
+        new OutsideEnds(composition, results).all(),
+        cables(text),
+        job.exceptions().stream().map(this::exception).toList(),
+        job.facts().history().stream().map(this::revision).toList(),
+        schedules.index(),
+        Caution.say(CAUTIONS, wording),
+        sources.list(wording));
+  }
+
+  private List<FactView> facts() {
+    List<FactView> facts = new ArrayList<>();
+    job.facts().houseArea().ifPresent(a -> fact(facts, "area", wording.quantities().floorArea(a)));
+    job.facts().handover().ifPresent(d -> fact(facts, "handover", wording.print(d)));
+    fact(facts, "runs", wording.print(job.runs().size()));
+    fact(facts, "works", count(run -> RunState.of(run) == RunState.WORKS));
+    fact(facts, "dark", count(run -> RunState.of(run) == RunState.DARK));
+    fact(facts, "unfinished", count(run -> RunState.of(run) == RunState.UNFINISHED));
+    fact(facts, "dead", count(AsBuiltComposer::carriesNothing));
+    fact(facts, "places", wording.print(job.places().size()));
+    fact(facts, "heads", wording.print(job.heads().size()));
+    fact(facts, "conduits", wording.print(job.conduits().size()));
+    return facts;
+  }
+
+  private void fact(List<FactView> facts, String name, String value) {
+    facts.add(new FactView(wording.say("asbuilt.fact." + name), value));
+  }
+
+  private String count(Predicate<Run> which) {
+    return wording.print((int) job.runs().stream().filter(which).count());
+  }
+
+  private static boolean carriesNothing(Run run) {
+    return RunState.of(run) == RunState.DEAD || RunState.of(run) == RunState.RETIRED;
+  }
+
+  private List<DamagedRow> damaged() {
+    Damage damage = new Damage(job, wording);
+    return job.runs().stream()
+        .filter(AsBuiltComposer::carriesNothing)
+        .map(
+            run ->
+                new DamagedRow(
+                    run.label(),
+                    describe.cable(run),
+                    describe.end(run.from()),
+                    describe.end(run.to()),
+                    damage.why(run),
+                    damage.standsIn(run)))
+        .toList();
+  }
+
+  private List<CableType> cables(RunText text) {
+    return job.runs().stream()
+        .map(job::cableOf)
+        .distinct()
+        .sorted(Comparator.comparing(Cable::medium).thenComparing(Cable::name))
+        .map(cable -> cable(cable, text))
+        .toList();
+  }
+
+  private CableType cable(Cable cable, RunText text) {
+    List<Run> runs = job.runs().stream().filter(r -> r.cable().equals(cable.id())).toList();
+    return new CableType(
+        cable.name(),
+        describe.word(cable.medium()),
+        wording.print(runs.size()),
+        cable
+            .diameter()
+            .map(d -> wording.quantities().dimension(d))
+            .orElseGet(() -> wording.say("not-recorded")),
+        cable.jacket().map(describe::word).orElseGet(() -> wording.say("not-recorded")),
+        cable.outdoor().isEmpty()
+            ? RunText.NONE
+            : cable.outdoor().stream().map(describe::word).collect(Collectors.joining(", ")));
+  }
+
+  private ExceptionRow exception(ExceptionItem exception) {
+    return new ExceptionRow(
+        exception.what(),
+        describe.word(exception.kind()),
+        exception.standsIn().orElseGet(() -> wording.say("manual.nothing-stands-in")),
+        exception.open().orElse(false)
+            ? wording.say("manual.exception-open")
+            : exception
+                .agreed()
+                .map(day -> wording.say(Phrase.of("manual.exception-agreed", "date", day)))
+                .orElseGet(() -> wording.say("manual.exception-settled")),
+        exception.note());
+  }
+
+  private RevisionRow revision(Revision revision) {
+    return new RevisionRow(
+        wording.print(revision.revision()),
+        wording.print(revision.date()),
+        revision.by().orElse(RunText.NONE),
+        revision.what());
+  }
+}

@@ -1,0 +1,123 @@
+package wallbook.compose.asbuilt;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import wallbook.compose.Describe;
+import wallbook.compose.RunState;
+import wallbook.compose.asbuilt.AsBuiltView.OpenEnd;
+import wallbook.compose.asbuilt.AsBuiltView.OpenPlace;
+import wallbook.record.Fibre;
+import wallbook.record.Head;
+import wallbook.record.Job;
+import wallbook.record.Photo;
+import wallbook.record.Place;
+import wallbook.record.Run;
+import wallbook.record.RunEnd;
+import wallbook.wording.Phrase;
+import wallbook.wording.Wording;
+
+/** Where every end without a connector is, so that a technician finds it behind its plate. */
+final class OpenEnds {
+  private final Job job;
+  private final Wording wording;
+  private final Describe describe;
+  private final RunText text;
+
+  OpenEnds(Job job, Wording wording, RunText text) {
+    this.job = job;
+    this.wording = wording;
+    this.text = text;
+    this.describe = new Describe(job, wording);
+  }
+
+  /** Places in the order of the record, then heads, each with its open ends. */
+  List<OpenPlace> places() {
+    List<OpenPlace> open = new ArrayList<>();
+    for (Place place : job.places()) {
+      List<OpenEnd> ends =
+          ends(job.runsAt(place), end -> end.place().equals(Optional.of(place.id())));
+      if (!ends.isEmpty()) {
+        open.add(
+            new OpenPlace(
+                job.space(place.space()).name() + ", " + place.name(),
+                where(place),
+                place.note(),
+                photos(place),
+                ends));
+      }
+    }
+    for (Head head : job.heads()) {
+      List<OpenEnd> ends = ends(job.runsAt(head), end -> end.head().equals(Optional.of(head.id())));
+      if (!ends.isEmpty()) {
+        open.add(
+            new OpenPlace(
+                head.name(), job.space(head.space()).name(), Optional.empty(), List.of(), ends));
+      }
+    }
+    return open;
+  }
+
+  private String where(Place place) {
+    String where = describe.word(place.kind()) + ", " + describe.where(place);
+    return place
+        .depth()
+        .map(
+            depth ->
+                where
+                    + ", "
+                    + wording.say(
+                        Phrase.of(
+                            "asbuilt.open.depth", "depth", wording.quantities().position(depth))))
+        .orElse(where);
+  }
+
+  private List<String> photos(Place place) {
+    return job.photos().stream()
+        .filter(photo -> photo.place().equals(Optional.of(place.id())))
+        .map(this::photo)
+        .toList();
+  }
+
+  private String photo(Photo photo) {
+    return wording.say(
+        Phrase.of(
+            "asbuilt.open.photo",
+            "file",
+            photo.file(),
+            "stage",
+            describe.word(photo.stage()),
+            "caption",
+            photo.caption()));
+  }
+
+  private List<OpenEnd> ends(List<Run> runs, Predicate<RunEnd> here) {
+    List<OpenEnd> open = new ArrayList<>();
+    for (Run run : runs) {
+      if (RunState.of(run).isDark() || RunState.of(run) == RunState.WORKS) {
+        for (RunEnd end : List.of(run.from(), run.to())) {
+          if (here.test(end) && !end.isTerminated()) {
+            open.add(end(run, end));
+          }
+        }
+      }
+    }
+    return open;
+  }
+
+  private OpenEnd end(Run run, RunEnd end) {
+    RunEnd other = end == run.from() ? run.to() : run.from();
+    String found =
+        end.head().isPresent()
+            ? text.where(end)
+            : job.fibreOf(run).flatMap(Fibre::whereFound).or(run::note).orElse(RunText.NONE);
+    return new OpenEnd(
+        run.label(),
+        describe.cable(run),
+        describe.word(end.finish()),
+        end.slack().map(wording::print).orElse(RunText.NONE),
+        found,
+        text.where(other));
+  }
+}
