@@ -46,7 +46,7 @@ class ComparisonTest {
     "port: 1, port: 2, MOVED runs r-1 D-01 from.port 1>2",
     "use: television}, 'use: television, wall: B}', MOVED places tv Television plate wall >B",
     "label: D-01, label: D-11, RENAMED runs r-1 D-11 label D-01>D-11",
-    "length: 40 m, length: 41 m, CHANGED runs r-1 D-01 length 40.0 m>41.0 m"
+    "length: 40 m, length: 41 m, CHANGED runs r-1 D-01 length 40.0\u00a0m>41.0\u00a0m"
   })
   void aChangedValueIsNamedByWhatItMeans(String was, String is, String change) {
     assertEquals(List.of(change), changes(HOUSE.replace(was, is)));
