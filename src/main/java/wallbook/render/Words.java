@@ -9,15 +9,19 @@ import org.jsoup.nodes.TextNode;
 
 /**
  * Marks the words of a page that break otherwise than others: a label or date ({@code R01-03},
- * {@code 2026-03-14}) not at its hyphens, an overlong word anywhere. The stylesheet can't tell
- * them.
+ * {@code 2026-03-14}) not at its hyphens, a signed figure ({@code +0.24}) not at its point, an
+ * overlong word anywhere. The stylesheet can't tell them.
  */
 final class Words {
   private static final int LONG = 28;
 
-  /** A short word with a hyphen and a digit, or a long one. */
+  /** A short word with a hyphen and a digit, a signed figure with decimals, or a long word. */
   private static final Pattern ODD =
-      Pattern.compile("(?<![^\\s])(?=\\S*-\\S)(?=\\S*[0-9])\\S{3,20}(?!\\S)|\\S{" + LONG + ",}");
+      Pattern.compile(
+          "(?<![^\\s])(?=\\S*-\\S)(?=\\S*[0-9])\\S{3,20}(?!\\S)"
+              + "|[+−][0-9][0-9.,]*[.,][0-9]+|\\S{"
+              + LONG
+              + ",}");
 
   private Words() {}
 
