@@ -35,20 +35,7 @@ final class RunSheetPrinter {
     sheet.always().forEach(text -> results.print(wording.say("runsheet.always"), text));
     sheet.assumptions().forEach(text -> results.print(text.term(), text.meaning()));
     heading("outlook");
-    sheet
-        .outlook()
-        .forEach(
-            p ->
-                results.print(
-                    p.verdict(),
-                    say(
-                        "runsheet.prospect",
-                        "service",
-                        p.service(),
-                        "needs",
-                        p.needs(),
-                        "who",
-                        p.who())));
+    sheet.outlook().forEach(prospect -> results.print(prospect.verdict(), said(prospect)));
     heading("sources");
     Lines sources = new Lines(out, 2, 7);
     for (SourceView source : sheet.sources()) {
@@ -56,6 +43,12 @@ final class RunSheetPrinter {
           source.number(),
           say("inquiry.source", "text", source.citation(), "how", source.standing()));
     }
+  }
+
+  private String said(RunSheetView.Prospect prospect) {
+    String what =
+        say("runsheet.prospect", "service", prospect.service(), "needs", prospect.needs());
+    return prospect.who().map(who -> say("runsheet.by", "what", what, "who", who)).orElse(what);
   }
 
   private void print(RunSheetView.Line line, Lines lines) {

@@ -22,6 +22,7 @@ final class WishPrinter {
   private final Wording wording;
   private final PrintWriter out;
   private final Lines lines;
+  private final Lines remarks;
   private final SourceList sources = new SourceList();
   private final WayRows rows;
 
@@ -30,6 +31,7 @@ final class WishPrinter {
     this.wording = composition.wording();
     this.out = out;
     this.lines = new Lines(out, 3, 16);
+    this.remarks = new Lines(out, 0, 3);
     this.rows = new WayRows(composition, new Results(wording, sources));
   }
 
@@ -60,20 +62,20 @@ final class WishPrinter {
   private void print(Wish wish, WishAnswer answer) {
     out.println(
         say("inquiry.answer", "wish", wording.say(wish.words()), "where", where(answer.target())));
-    answer.facts().forEach(fact -> lines.print("", wording.say(fact)));
+    answer.facts().forEach(fact -> remarks.print("", wording.say(fact)));
     List<WayRow> ways = rows.all(answer);
     if (ways.isEmpty()) {
-      lines.print("", wording.say("guide.wish.none-anywhere"));
+      remarks.print("", wording.say("guide.wish.none-anywhere"));
     }
     for (int i = 0; i < ways.size(); i++) {
       print(i + 1, ways.get(i));
     }
     rows.obstacles(answer)
-        .forEach(obstacle -> lines.print("", say("guide.wish.obstacles", "things", obstacle)));
+        .forEach(obstacle -> remarks.print("", say("guide.wish.obstacles", "things", obstacle)));
     answer
         .alternative()
         .map(text -> Phrase.of("guide.wish.alternative", "text", text))
-        .ifPresent(text -> lines.print("", wording.say(text)));
+        .ifPresent(text -> remarks.print("", wording.say(text)));
   }
 
   private void print(int number, WayRow way) {

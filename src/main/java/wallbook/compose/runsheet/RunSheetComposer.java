@@ -1,6 +1,7 @@
 package wallbook.compose.runsheet;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import wallbook.assess.outlook.Prospect;
 import wallbook.compose.Composition;
@@ -15,8 +16,6 @@ import wallbook.wording.Wording;
 
 /** Composes the technician's view of a run. */
 public final class RunSheetComposer {
-  private static final String NOBODY = "—";
-
   private final Composition composition;
   private final Wording wording;
   private final Speech speech;
@@ -59,6 +58,6 @@ public final class RunSheetComposer {
         wording.say(prospect.name()),
         speech.answer(prospect.verdict()),
         Speech.joined(speech.say(needs)),
-        blocked ? NOBODY : speech.who(prospect.everyone()));
+        blocked ? Optional.empty() : Optional.of(speech.who(prospect.everyone())));
   }
 }

@@ -1,6 +1,7 @@
 package wallbook.compose.runsheet;
 
 import java.util.List;
+import java.util.Optional;
 import wallbook.compose.FactView;
 import wallbook.compose.TermView;
 import wallbook.compose.result.ResultView;
@@ -35,6 +36,7 @@ public record RunSheetView(
    * Something the run could carry, or not.
    *
    * @param needs what must be done and added; why not, if it can't
+   * @param who everyone who is needed; absent if it can't
    */
-  public record Prospect(String service, String verdict, String needs, String who) {}
+  public record Prospect(String service, String verdict, String needs, Optional<String> who) {}
 }
