@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import wallbook.bundle.PackageWriter;
+import wallbook.compose.Disclosure;
 import wallbook.compose.DocumentPlan;
 import wallbook.compose.Documents;
 import wallbook.record.Paper;
@@ -127,7 +128,9 @@ final class BuildCommand implements Callable<Integer> {
                     .skip(1)
                     .map(DocumentPlan::file)
                     .collect(Collectors.joining(", "))));
-    if (annexPassword.isEmpty()) {
+    boolean hasAnnex =
+        Documents.all().stream().anyMatch(d -> d.disclosure() == Disclosure.OWNER_ALONE);
+    if (hasAnnex && annexPassword.isEmpty()) {
       console.out().println(wording.say("build.annex-open"));
     }
     console.out().println(printer.summary(reading.findings()));
