@@ -16,8 +16,11 @@ import java.util.TreeSet;
  *
  * <p>Everything is written to a hidden folder beside the final place and moved there whole. An
  * earlier package of the same name is replaced; if anything fails it stays as it was and nothing
- * else is left behind. A folder or zip of that name that is not a package is never touched. Two
- * writers of one package at once are not guarded against.
+ * else is left behind. A folder or zip of that name that is not a package is never touched.
+ *
+ * <p>One writer at a time stores a package; a second is refused while the first is at work. What a
+ * writer left that was killed, the next one clears away; if it was killed between moving the
+ * earlier package aside and the new one in, the earlier one is first put back.
  */
 public final class PackageWriter {
   private final Disk disk;
@@ -53,7 +56,18 @@ public final class PackageWriter {
     Path folder = into.resolve(contents.name());
     Path zip = into.resolve(contents.name() + ".zip");
     PackagePaths.check(folder, contents.files());
-    checkReplaceable(folder, zip);
+    WriterLock lock = WriterLock.take(into, contents.name());
+    try {
+      new Leftovers(disk, into, contents.name()).clear();
+      checkReplaceable(folder, zip);
+      return store(into, contents, folder, zip);
+    } finally {
+      lock.release();
+    }
+  }
+
+  private Stored store(Path into, PackageContents contents, Path folder, Path zip)
+      throws PackageWriteException {
     Path work = makeWorkFolder(into, contents);
     try {
       Path made = work.resolve(contents.name());
@@ -100,7 +114,7 @@ public final class PackageWriter {
   private static Path makeWorkFolder(Path into, PackageContents contents)
       throws PackageWriteException {
     try {
-      return Files.createTempDirectory(into, "." + contents.name() + "-");
+      return Files.createTempDirectory(into, Leftovers.prefix(contents.name()));
     } catch (IOException e) {
       throw new PackageWriteException(into, "nothing can be written there", e);
     }
@@ -147,7 +161,7 @@ public final class PackageWriter {
       for (int i = 0; i < places.length; i++) {
         current = places[i];
         if (Files.exists(current, LinkOption.NOFOLLOW_LINKS)) {
-          Path aside = work.resolve("old-" + i);
+          Path aside = work.resolve(Leftovers.aside(i));
           disk.move(current, aside);
           undo.push(new Path[] {aside, current});
         }
@@ -178,7 +192,8 @@ public final class PackageWriter {
   /** Leaves nothing behind, except what {@link #restore} says is the only copy. */
   private void removeAfterFailure(Path work, Throwable failure) {
     boolean holdsTheEarlierPackage =
-        Files.exists(work.resolve("old-0")) || Files.exists(work.resolve("old-1"));
+        Files.exists(work.resolve(Leftovers.aside(0)))
+            || Files.exists(work.resolve(Leftovers.aside(1)));
     if (holdsTheEarlierPackage) {
       return;
     }

@@ -8,10 +8,15 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.SortedSet;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
-/** Packs the folder of a package: entries in order of their paths, all of one date. */
+/**
+ * Packs the folder of a package: entries in order of their paths, all of one date. They are stored
+ * and not compressed: what is large in a package is compressed already, and each Java compresses in
+ * its own way, so that the same package would not be the same bytes.
+ */
 final class PackageZip {
   private PackageZip() {}
 
@@ -28,8 +33,14 @@ final class PackageZip {
       for (String path : paths) {
         ZipEntry entry = new ZipEntry(folder.getFileName() + "/" + path);
         entry.setTimeLocal(issued.atTime(12, 0));
+        byte[] bytes = Files.readAllBytes(folder.resolve(path));
+        CRC32 checksum = new CRC32();
+        checksum.update(bytes);
+        entry.setMethod(ZipEntry.STORED);
+        entry.setSize(bytes.length);
+        entry.setCrc(checksum.getValue());
         zip.putNextEntry(entry);
-        Files.copy(folder.resolve(path), zip);
+        zip.write(bytes);
         zip.closeEntry();
       }
     }

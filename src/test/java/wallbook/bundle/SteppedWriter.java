@@ -1,0 +1,78 @@
+package wallbook.bundle;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A program that stores a package, says so before one step to the disk, and then stands still until
+ * it is ended. The first argument is the folder, the second the number of steps done before.
+ */
+final class SteppedWriter {
+  static final String STANDING = "standing";
+  static final String DONE = "done";
+
+  private SteppedWriter() {}
+
+  /** A package of two files that hold the text. */
+  static PackageContents contents(String text) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    return new PackageContents(
+        "house",
+        "1",
+        LocalDate.of(2026, 3, 14),
+        "0.1.0",
+        List.of(PackageFile.of("a.txt", bytes), PackageFile.of("trades/b.txt", bytes)));
+  }
+
+  public static void main(String[] args) throws IOException {
+    Disk disk = new StandingDisk(Integer.parseInt(args[1]));
+    new PackageWriter(disk).write(Path.of(args[0]), contents("new"));
+    System.out.println(DONE);
+  }
+
+  private static final class StandingDisk extends Disk {
+    private int left;
+
+    private StandingDisk(int steps) {
+      this.left = steps;
+    }
+
+    private void step() {
+      if (left-- == 0) {
+        System.out.println(STANDING);
+        try {
+          Thread.currentThread().join();
+        } catch (InterruptedException e) {
+          throw new IllegalStateException(e);
+        }
+      }
+    }
+
+    @Override
+    void write(Path file, byte[] bytes) throws IOException {
+      step();
+      super.write(file, bytes);
+    }
+
+    @Override
+    void sync(Path file) throws IOException {
+      step();
+      super.sync(file);
+    }
+
+    @Override
+    void move(Path from, Path to) throws IOException {
+      step();
+      super.move(from, to);
+    }
+
+    @Override
+    void delete(Path path) throws IOException {
+      step();
+      super.delete(path);
+    }
+  }
+}

@@ -1,0 +1,191 @@
+package wallbook.bundle;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import java.util.zip.ZipFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Packages stored by writers that are killed, run out of room, or meet at one place. */
+class StoppedWriterTest {
+  private static final String NAME = "house-r1";
+
+  @TempDir private Path into;
+
+  private static Process start(Path into, int steps) throws IOException {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-cp",
+            System.getProperty("java.class.path"),
+            SteppedWriter.class.getName(),
+            into.toString(),
+            Integer.toString(steps))
+        .redirectErrorStream(true)
+        .start();
+  }
+
+  private static String firstLine(Process process) throws IOException {
+    BufferedReader out = process.inputReader(StandardCharsets.UTF_8);
+    return String.valueOf(out.readLine());
+  }
+
+  private void write(String text) throws IOException {
+    new PackageWriter().write(into, SteppedWriter.contents(text));
+  }
+
+  /** A write that is bound to fail while it makes its files, after clearing away. */
+  private void writeInVain() {
+    PackageFile broken =
+        new PackageFile(
+            "a.txt",
+            () -> {
+              throw new IOException("no ink");
+            });
+    PackageContents contents =
+        new PackageContents("house", "1", LocalDate.of(2026, 3, 14), "0.1.0", List.of(broken));
+    assertThrows(PackageWriteException.class, () -> new PackageWriter().write(into, contents));
+  }
+
+  private Set<String> names() throws IOException {
+    try (Stream<Path> all = Files.list(into)) {
+      return all.map(p -> p.getFileName().toString()).collect(Collectors.toSet());
+    }
+  }
+
+  /** The one text of folder and zip; fails unless both are there and say the same throughout. */
+  private String wholeText() throws IOException {
+    assertEquals(Set.of(NAME, NAME + ".zip"), names());
+    String text = Files.readString(into.resolve(NAME).resolve("a.txt"));
+    assertEquals(text, Files.readString(into.resolve(NAME).resolve("trades/b.txt")));
+    assertTrue(Files.isRegularFile(into.resolve(NAME).resolve(Manifest.NAME)));
+    try (ZipFile zip = new ZipFile(into.resolve(NAME + ".zip").toFile())) {
+      byte[] packed = zip.getInputStream(zip.getEntry(NAME + "/trades/b.txt")).readAllBytes();
+      assertEquals(text, new String(packed, StandardCharsets.UTF_8));
+    }
+    return text;
+  }
+
+  /** Steps 0 to 2 write files, 3 stores the zip, 4 and 5 move the old aside, 6 and 7 the new in. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 2, 3, 4, 5, 6, 7, 8})
+  void aPackageIsWholeAfterItsWriterWasKilled(int steps) throws Exception {
+    write("old");
+    Process writer = start(into, steps);
+    assertEquals(SteppedWriter.STANDING, firstLine(writer));
+    writer.destroyForcibly().waitFor();
+
+    writeInVain();
+    assertEquals(steps <= 6 ? "old" : "new", wholeText());
+
+    write("newest");
+    assertEquals("newest", wholeText());
+  }
+
+  @Test
+  void aFirstPackageCutOffLeavesNothingAfterTheNextWriter() throws Exception {
+    Process writer = start(into, 2);
+    assertEquals(SteppedWriter.STANDING, firstLine(writer));
+    writer.destroyForcibly().waitFor();
+
+    writeInVain();
+    assertEquals(Set.of(), names());
+  }
+
+  @Test
+  void aSecondProcessIsRefusedWhileTheFirstIsAtWork() throws Exception {
+    write("old");
+    Process writer = start(into, 1);
+    assertEquals(SteppedWriter.STANDING, firstLine(writer));
+    try {
+      PackageWriteException refused =
+          assertThrows(PackageWriteException.class, () -> write("mine"));
+      assertTrue(refused.getMessage().contains("another build"), refused.getMessage());
+      assertEquals("old", Files.readString(into.resolve(NAME).resolve("a.txt")));
+    } finally {
+      writer.destroyForcibly().waitFor();
+    }
+  }
+
+  @Test
+  void aSecondWriterOfTheSameProgramIsRefusedAndTheFirstIsNotDisturbed() throws Exception {
+    PackageFile meddling =
+        new PackageFile(
+            "a.txt",
+            () -> {
+              assertThrows(PackageWriteException.class, () -> write("second"));
+              return "first".getBytes(StandardCharsets.UTF_8);
+            });
+    PackageContents contents =
+        new PackageContents(
+            "house",
+            "1",
+            LocalDate.of(2026, 3, 14),
+            "0.1.0",
+            List.of(
+                meddling,
+                PackageFile.of("trades/b.txt", "first".getBytes(StandardCharsets.UTF_8))));
+    new PackageWriter().write(into, contents);
+    assertEquals("first", wholeText());
+  }
+
+  @Test
+  void theLeftoversOfAnotherPackageAreNotTouched() throws Exception {
+    Path others = Files.createDirectory(into.resolve(".house-r12~7"));
+    Path alike = Files.createDirectory(into.resolve("." + NAME + "-mine"));
+    write("new");
+    assertTrue(Files.isDirectory(others));
+    assertTrue(Files.isDirectory(alike));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3})
+  void aFullDiskKeepsTheEarlierPackage(int fullAt) throws Exception {
+    write("old");
+    Disk full =
+        new Disk() {
+          private int writes;
+
+          @Override
+          void write(Path file, byte[] bytes) throws IOException {
+            if (++writes == fullAt) {
+              super.write(file, new byte[] {bytes[0]});
+              throw new IOException("No space left on device");
+            }
+            super.write(file, bytes);
+          }
+        };
+    PackageWriteException problem =
+        assertThrows(
+            PackageWriteException.class,
+            () -> new PackageWriter(full).write(into, SteppedWriter.contents("new")));
+    assertTrue(problem.getMessage().contains("No space left"), problem.getMessage());
+    assertEquals("old", wholeText());
+  }
+
+  /** The system's own folder of processes takes no files from anybody. */
+  @Test
+  void aPlaceThatTakesNoFilesIsNamed() {
+    Path place = Path.of("/proc");
+    assumeTrue(Files.isDirectory(place));
+    PackageWriteException problem =
+        assertThrows(
+            PackageWriteException.class,
+            () -> new PackageWriter().write(place, SteppedWriter.contents("x")));
+    assertEquals(place, problem.path());
+  }
+}
