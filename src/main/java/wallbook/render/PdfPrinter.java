@@ -1,19 +1,23 @@
 package wallbook.render;
 
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
-import java.awt.color.ColorSpace;
-import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.jsoup.helper.W3CDom;
 import org.jsoup.nodes.Document;
 import org.w3c.dom.Element;
@@ -25,14 +29,35 @@ import org.w3c.dom.Element;
 final class PdfPrinter {
   private static final int BOOKMARK_LEVELS = 3;
 
-  /** Links of the page itself; nothing is loaded but pictures that are in the page. */
+  /** Where links may lead; nothing is loaded but pictures that are in the page. */
   private static final Pattern ALLOWED = Pattern.compile("(#|data:image/|https?:|mailto:|tel:).*");
 
   /** Printed in place of a character that the font lacks. */
   private static final String UNPRINTABLE = "\uFFFD";
 
   private final Fonts fonts = new Fonts();
-  private final byte[] colours = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+  private final byte[] colours = colours();
+
+  /**
+   * PDFBox 3.0.8 hands the profile through the Java at hand, and some write their own name into it.
+   */
+  private void restoreColours(PDDocument pdf) throws IOException {
+    for (PDOutputIntent intent : pdf.getDocumentCatalog().getOutputIntents()) {
+      COSStream profile = intent.getDestOutputIntent();
+      try (OutputStream out = profile.createOutputStream(COSName.FLATE_DECODE)) {
+        out.write(colours);
+      }
+    }
+  }
+
+  /** The program's own profile: that of the Java at hand differs from one Java to the next. */
+  private static byte[] colours() {
+    try (InputStream in = PdfPrinter.class.getResourceAsStream("/wallbook/colour/srgb.icc")) {
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
   /**
    * @param template whom to blame for what can't be printed
@@ -58,6 +83,9 @@ final class PdfPrinter {
       builder.withW3cDocument(dom, "");
       builder.useReplacementText(UNPRINTABLE);
       builder.useUriResolver((base, uri) -> ALLOWED.matcher(uri).matches() ? uri : null);
+      builder.useExternalResourceAccessControl(
+          (uri, type) -> uri.startsWith("data:image/"),
+          ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
       builder.useSVGDrawer(DrawingFonts.drawer(fonts));
       builder.usePdfUaAccessibility(true);
       builder.usePdfAConformance(PdfAConformance.PDFA_3_A);
@@ -68,6 +96,7 @@ final class PdfPrinter {
         renderer.createPDFWithoutClosing();
       }
       log.throwFirst(template);
+      restoreColours(pdf);
       PdfFinish finish = new PdfFinish(pdf, facts);
       finish.dropEmptyFeet();
       finish.describeLinks();
