@@ -113,9 +113,16 @@ public final class RackCardComposer {
         panels.stream().map(panel -> panel(head, panel, brief)).toList());
   }
 
+  /** A port of a watching thing is not named, and not called free either. */
   private PanelLines panel(Head head, Panel panel, boolean brief) {
     List<PanelRuns.Used> used = PanelRuns.of(job, head, panel).used();
-    List<String> labels = used.stream().map(u -> u.run().label()).distinct().toList();
+    List<String> labels =
+        used.stream()
+            .map(PanelRuns.Used::run)
+            .filter(run -> !discretion.isPrivate(run))
+            .map(Run::label)
+            .distinct()
+            .toList();
     int free = panel.ports() - (int) used.stream().map(PanelRuns.Used::port).distinct().count();
     String name = say("rackcard.panel", "name", panel.name(), "ports", panel.ports());
     if (labels.isEmpty()) {
