@@ -2,13 +2,18 @@ package wallbook;
 
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wallbook.assess.Assessments;
 import wallbook.assess.Assessor;
+import wallbook.assess.outlook.Outlook;
+import wallbook.assess.outlook.OutlookAssessor;
+import wallbook.assess.outlook.WishAssessor;
 import wallbook.check.Checks;
 import wallbook.compose.Composition;
 import wallbook.compose.DocumentPlan;
@@ -23,6 +28,8 @@ public final class Composed {
 
   private static final Checks CHECKS = new Checks(Jobs.TABLES);
   private static final Assessor ASSESSOR = new Assessor(Jobs.TABLES);
+  private static final OutlookAssessor OUTLOOK = new OutlookAssessor(Jobs.TABLES);
+  private static final WishAssessor WISHES = new WishAssessor(Jobs.TABLES);
 
   private Composed() {}
 
@@ -33,7 +40,14 @@ public final class Composed {
 
   /** The same with assessments made before. */
   public static Composition of(Job job, Assessments assessments) {
-    return new Composition(job, CHECKS.check(job), assessments, WORDING);
+    Outlook outlook = OUTLOOK.assess(job, assessments);
+    return new Composition(
+        job,
+        CHECKS.check(job),
+        assessments,
+        outlook,
+        WISHES.answers(job, assessments, outlook),
+        WORDING);
   }
 
   public static Assessments assess(Job job) {
@@ -61,6 +75,22 @@ public final class Composed {
         collect(value(view, component), into);
       }
     }
+  }
+
+  /** The texts of a record itself, also of its lists and optionals, not of records in it. */
+  public static Stream<String> texts(Record view) {
+    return Arrays.stream(view.getClass().getRecordComponents())
+        .map(component -> value(view, component))
+        .flatMap(Composed::texts);
+  }
+
+  private static Stream<String> texts(Object value) {
+    if (value instanceof Optional<?> optional) {
+      return optional.stream().flatMap(Composed::texts);
+    } else if (value instanceof Collection<?> items) {
+      return items.stream().flatMap(Composed::texts);
+    }
+    return value instanceof String text ? Stream.of(text) : Stream.empty();
   }
 
   /** The value of a component, also of a record that only its package sees. */
