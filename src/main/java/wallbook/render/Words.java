@@ -15,11 +15,14 @@ import org.jsoup.nodes.TextNode;
 final class Words {
   private static final int LONG = 28;
 
-  /** A short word with a hyphen and a digit, a signed figure with decimals, or a long word. */
+  /**
+   * A short word with a hyphen and a digit, a signed figure with decimals and its unit, or a long
+   * word.
+   */
   private static final Pattern ODD =
       Pattern.compile(
           "(?<![^\\s])(?=\\S*-\\S)(?=\\S*[0-9])\\S{3,20}(?!\\S)"
-              + "|[+−][0-9][0-9.,]*[.,][0-9]+|\\S{"
+              + "|[+−][0-9][0-9.,]*[.,][0-9]+(?:\u00a0[^\\s\u00a0,;:)]+)?|\\S{"
               + LONG
               + ",}");
 
