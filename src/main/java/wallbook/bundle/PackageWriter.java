@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.SortedSet;
@@ -24,13 +25,28 @@ import java.util.TreeSet;
  */
 public final class PackageWriter {
   private final Disk disk;
+  private final Duration patience;
 
   public PackageWriter() {
     this(new Disk());
   }
 
   PackageWriter(Disk disk) {
+    this(disk, Duration.ZERO);
+  }
+
+  private PackageWriter(Disk disk, Duration patience) {
     this.disk = disk;
+    this.patience = patience;
+  }
+
+  /**
+   * A writer that waits for another writer of the same package.
+   *
+   * @param patience how long; then the package is refused
+   */
+  public static PackageWriter waiting(Duration patience) {
+    return new PackageWriter(new Disk(), patience);
   }
 
   /**
@@ -56,7 +72,7 @@ public final class PackageWriter {
     Path folder = into.resolve(contents.name());
     Path zip = into.resolve(contents.name() + ".zip");
     PackagePaths.check(folder, contents.files());
-    WriterLock lock = WriterLock.take(into, contents.name());
+    WriterLock lock = WriterLock.take(into, contents.name(), patience);
     try {
       new Leftovers(disk, into, contents.name()).clear();
       checkReplaceable(folder, zip);

@@ -11,12 +11,14 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.security.SecureRandom;
+import java.time.Duration;
 
 /**
  * What keeps a second writer away from a package: a hidden file beside it, locked by the system, so
  * that the lock ends with its process however that ends.
  */
 final class WriterLock {
+  private static final long PAUSE_MILLIS = 50;
   private static final int MOST_BYTES = 1 << 20;
 
   /** Behind what the file holds, since some systems let nobody write what is locked. */
@@ -33,24 +35,38 @@ final class WriterLock {
   /**
    * Takes the lock of a package.
    *
+   * @param patience how long to wait for another writer
    * @throws PackageWriteException if another writer has it, or no file can be made there
    */
-  static WriterLock take(Path into, String name) throws PackageWriteException {
+  static WriterLock take(Path into, String name, Duration patience)
+      throws PackageWriteException {
     Path file = into.resolve("." + name + "~lock");
+    long end = System.nanoTime() + patience.toNanos();
     try {
-      FileChannel channel =
-          FileChannel.open(
-              file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
-      if (!isOurs(channel, file)) {
+      while (true) {
+        FileChannel channel =
+            FileChannel.open(
+                file,
+                StandardOpenOption.CREATE,
+                StandardOpenOption.WRITE,
+                LinkOption.NOFOLLOW_LINKS);
+        if (isOurs(channel, file)) {
+          return new WriterLock(file, channel);
+        }
         channel.close();
-        throw new PackageWriteException(
-            into.resolve(name), "another build is storing it at this moment");
+        if (System.nanoTime() >= end) {
+          throw new PackageWriteException(
+              into.resolve(name), "another build is storing it at this moment");
+        }
+        Thread.sleep(PAUSE_MILLIS);
       }
-      return new WriterLock(file, channel);
     } catch (PackageWriteException e) {
       throw e;
     } catch (IOException e) {
       throw new PackageWriteException(into, "nothing can be written there", e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new PackageWriteException(into.resolve(name), "it was interrupted", e);
     }
   }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,6 +37,9 @@ import wallbook.wording.Wording;
 
 /** Makes one package: assess, compose, render, bundle. */
 final class Handover {
+  /** How long another build of the same package is waited for. */
+  private static final Duration OTHER_WRITER = Duration.ofSeconds(30);
+
   private final Tables tables;
   private final TemplateSource templates;
   private final Readers readers;
@@ -113,7 +117,7 @@ final class Handover {
             Main.Version.number(),
             files);
     try {
-      return new PackageWriter().write(into, contents);
+      return PackageWriter.waiting(OTHER_WRITER).write(into, contents);
     } finally {
       console.progressDone();
     }

@@ -47,6 +47,7 @@ import picocli.CommandLine.Spec;
       ImportCommand.class,
       StartCommand.class,
       CompareCommand.class,
+      BuildAllCommand.class,
     })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec;
