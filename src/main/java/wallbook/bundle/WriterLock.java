@@ -38,8 +38,7 @@ final class WriterLock {
    * @param patience how long to wait for another writer
    * @throws PackageWriteException if another writer has it, or no file can be made there
    */
-  static WriterLock take(Path into, String name, Duration patience)
-      throws PackageWriteException {
+  static WriterLock take(Path into, String name, Duration patience) throws PackageWriteException {
     Path file = into.resolve("." + name + "~lock");
     long end = System.nanoTime() + patience.toNanos();
     try {
