@@ -23,10 +23,20 @@ public record FloorPlan(
     }
   }
 
-  /** A place of the floor plan. */
-  public record FloorMark(SymbolKind symbol, PointM point, List<String> label) {
+  /**
+   * A place of the floor plan.
+   *
+   * @param target where a touch leads
+   */
+  public record FloorMark(
+      SymbolKind symbol, PointM point, List<String> label, Optional<Target> target) {
     public FloorMark {
       label = List.copyOf(label);
+    }
+
+    /** A mark that leads nowhere. */
+    public FloorMark(SymbolKind symbol, PointM point, List<String> label) {
+      this(symbol, point, label, Optional.empty());
     }
   }
 }

@@ -56,16 +56,31 @@ public record SitePlan(
     }
   }
 
-  /** A place outdoors. */
+  /**
+   * A place outdoors.
+   *
+   * @param target where a touch leads
+   */
   public record SiteMark(
       SymbolKind symbol,
       PointM point,
       List<String> label,
       List<Tie> ties,
-      Optional<ErrorEllipse> ellipse) {
+      Optional<ErrorEllipse> ellipse,
+      Optional<Target> target) {
     public SiteMark {
       label = List.copyOf(label);
       ties = List.copyOf(ties);
+    }
+
+    /** A place that leads nowhere. */
+    public SiteMark(
+        SymbolKind symbol,
+        PointM point,
+        List<String> label,
+        List<Tie> ties,
+        Optional<ErrorEllipse> ellipse) {
+      this(symbol, point, label, ties, ellipse, Optional.empty());
     }
   }
 }

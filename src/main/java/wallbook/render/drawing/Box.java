@@ -1,5 +1,7 @@
 package wallbook.render.drawing;
 
+import java.util.List;
+
 /** An upright rectangle on the sheet in millimetres, {@code y} down. */
 record Box(double left, double top, double right, double bottom) {
   static Box around(Pt centre, double width, double height) {
@@ -20,6 +22,12 @@ record Box(double left, double top, double right, double bottom) {
 
   Pt centre() {
     return new Pt((left + right) / 2, (top + bottom) / 2);
+  }
+
+  /** Its corners from the upper left, clockwise as seen. */
+  List<Pt> corners() {
+    return List.of(
+        new Pt(left, top), new Pt(right, top), new Pt(right, bottom), new Pt(left, bottom));
   }
 
   Box grown(double margin) {

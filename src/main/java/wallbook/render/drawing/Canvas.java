@@ -2,14 +2,20 @@ package wallbook.render.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wallbook.compose.drawing.SymbolKind;
+import wallbook.compose.drawing.Target;
 
 /** Collects the items of a scene while it is laid out. */
 final class Canvas {
+  /** What a symbol is enlarged by, all around, for a finger. */
+  private static final double FINGER_MM = 1;
+
   private final List<Item> items = new ArrayList<>();
   private final List<Scene.Label> labels = new ArrayList<>();
   private final List<Box> symbols = new ArrayList<>();
   private final List<Seg> leaders = new ArrayList<>();
+  private final List<Scene.Touch> touches = new ArrayList<>();
 
   void line(Ink ink, Pt... points) {
     items.add(new Item.Path(List.of(points), false, ink));
@@ -24,13 +30,7 @@ final class Canvas {
   }
 
   void box(Ink ink, Box box) {
-    polygon(
-        ink,
-        List.of(
-            new Pt(box.left(), box.top()),
-            new Pt(box.right(), box.top()),
-            new Pt(box.right(), box.bottom()),
-            new Pt(box.left(), box.bottom())));
+    polygon(ink, box.corners());
   }
 
   void circle(Ink ink, Pt centre, double radius) {
@@ -74,11 +74,25 @@ final class Canvas {
     symbols.add(Symbols.box(centre));
   }
 
+  /** A touch of the symbol or its label leads to the target, if there is one. */
+  void touch(Optional<Target> target, Box symbol, Box label) {
+    target.ifPresent(
+        t ->
+            touches.add(
+                new Scene.Touch(t, List.of(symbol.grown(FINGER_MM).corners(), label.corners()))));
+  }
+
+  /** A touch of the area leads to the target, if there is one. */
+  void touch(Optional<Target> target, List<Pt> area) {
+    target.ifPresent(t -> touches.add(new Scene.Touch(t, List.of(area))));
+  }
+
   void addAll(Canvas other) {
     items.addAll(other.items);
     labels.addAll(other.labels);
     symbols.addAll(other.symbols);
     leaders.addAll(other.leaders);
+    touches.addAll(other.touches);
   }
 
   /** Moves everything drawn so far. */
@@ -88,6 +102,11 @@ final class Canvas {
     labels.replaceAll(label -> new Scene.Label(moved(label.box(), by), label.lines()));
     symbols.replaceAll(box -> moved(box, by));
     leaders.replaceAll(seg -> new Seg(seg.a().plus(by), seg.b().plus(by)));
+    touches.replaceAll(
+        touch ->
+            new Scene.Touch(
+                touch.target(),
+                touch.areas().stream().map(a -> a.stream().map(by::plus).toList()).toList()));
   }
 
   /** The rectangles of all text so far. */
@@ -108,7 +127,7 @@ final class Canvas {
   }
 
   Scene scene(double widthMm, double heightMm) {
-    return new Scene(widthMm, heightMm, items, labels, symbols, leaders);
+    return new Scene(widthMm, heightMm, items, labels, symbols, leaders, touches);
   }
 
   private static Box moved(Box box, Pt by) {

@@ -39,6 +39,16 @@ public final class DrawingSvg implements FigureRenderer {
     return SvgWriter.write(scene, drawing.frame(), shrinks ? room / scene.heightMm() : 1);
   }
 
+  /**
+   * The {@code svg} element of a drawing for a screen, where a touch leads to the anchor named by
+   * the {@linkplain wallbook.compose.drawing.Target reference} of what is touched.
+   *
+   * @throws IllegalStateException if the sheet is too small for what it must hold
+   */
+  public String touchable(Drawing drawing) {
+    return SvgWriter.touchable(scene(drawing), drawing.frame());
+  }
+
   static Scene scene(Drawing drawing) {
     if (drawing instanceof RoomPlan plan) {
       return RoomPlanScene.draw(plan);

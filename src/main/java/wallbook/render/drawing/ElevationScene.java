@@ -199,6 +199,7 @@ final class ElevationScene {
     for (int i = 0; i < marks.size(); i++) {
       canvas.symbol(marks.get(i).symbol(), spots.get(i).centre());
       Labels.draw(canvas, labels.get(i), places.get().get(i), spots.get(i).centre());
+      canvas.touch(marks.get(i).target(), symbols.get(i), places.get().get(i).box());
     }
     return true;
   }

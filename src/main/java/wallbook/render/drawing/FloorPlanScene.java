@@ -61,6 +61,7 @@ final class FloorPlanScene {
     for (NamedOutline room : plan.rooms()) {
       List<Pt> walls = view.polygon(room.outline());
       canvas.polygon(Ink.line(0.35).filled(Ink.Tone.WHITE), walls);
+      canvas.touch(room.target(), walls);
       lines.addAll(Polygons.sides(walls));
     }
     List<SymbolSpots.Wanted> wanted =
@@ -95,6 +96,7 @@ final class FloorPlanScene {
       Pt centre = symbols.get(i).centre();
       if (i < plan.marks().size()) {
         canvas.symbol(plan.marks().get(i).symbol(), centre);
+        canvas.touch(plan.marks().get(i).target(), symbols.get(i), places.get().get(i).box());
       } else {
         canvas.circle(Ink.SOLID, centre, DOT_MM / 2);
       }

@@ -21,6 +21,7 @@ final class Neighbours {
       List<Pt> part = Polygons.clipped(view.polygon(neighbour.outline()), seen);
       if (part.size() > 2) {
         canvas.polygon(Ink.NEIGHBOUR, part);
+        canvas.touch(neighbour.target(), part);
         name(canvas, plan, neighbour.name(), part, around);
       }
     }

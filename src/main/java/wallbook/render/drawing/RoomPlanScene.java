@@ -147,6 +147,8 @@ final class RoomPlanScene {
     for (int i = 0; i < spots.size(); i++) {
       canvas.symbol(plan.marks().get(i).symbol(), spots.get(i).centre());
       Labels.draw(canvas, labels.get(i), places.get(i), spots.get(i).centre());
+      canvas.touch(
+          plan.marks().get(i).target(), Symbols.box(spots.get(i).centre()), places.get(i).box());
     }
   }
 }

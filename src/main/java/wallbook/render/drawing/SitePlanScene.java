@@ -92,6 +92,7 @@ final class SitePlanScene {
     for (int i = 0; i < symbols.size(); i++) {
       if (i < spots.size()) {
         canvas.symbol(plan.marks().get(i).symbol(), spots.get(i).centre());
+        canvas.touch(plan.marks().get(i).target(), symbols.get(i), places.get().get(i).box());
       } else {
         canvas.box(Ink.SOLID, symbols.get(i));
       }

@@ -1,5 +1,6 @@
 package wallbook.render.drawing;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import wallbook.compose.drawing.Frame;
@@ -22,18 +23,55 @@ final class SvgWriter {
    */
   static String write(Scene scene, Frame frame, double size) {
     SvgWriter writer = new SvgWriter();
-    writer.open(scene, frame, size);
+    String alt = PlainText.xml(frame.altText());
+    writer.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\"");
+    // The print engine takes a figure's text from 'alt', browsers and screen readers from
+    // 'aria-label'.
+    writer.attribute("alt", alt);
+    writer.attribute("aria-label", alt);
+    writer.size(scene, size);
+    writer.out.append(">\n<title>").append(PlainText.xml(frame.title()));
+    writer.out.append("</title>\n<desc>").append(alt).append("</desc>\n");
     scene.items().forEach(writer::item);
     return writer.out.append("</svg>\n").toString();
   }
 
-  private void open(Scene scene, Frame frame, double size) {
-    String alt = PlainText.xml(frame.altText());
-    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\"");
-    // The print engine takes a figure's text from 'alt', browsers and screen readers from
-    // 'aria-label'.
-    attribute("alt", alt);
-    attribute("aria-label", alt);
+  /**
+   * The same drawing for a screen: what leads somewhere is covered by a link. The picture itself is
+   * hidden from screen readers, which meet the links by their names instead.
+   */
+  static String touchable(Scene scene, Frame frame) {
+    SvgWriter writer = new SvgWriter();
+    boolean leads = !scene.touches().isEmpty();
+    writer.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\"");
+    writer.attribute("role", leads ? "group" : "img");
+    writer.attribute("aria-label", PlainText.xml(frame.altText()));
+    writer.size(scene, 1);
+    writer.out.append("><g aria-hidden=\"true\">\n");
+    scene.items().forEach(writer::item);
+    writer.out.append("</g>\n");
+    scene.touches().forEach(writer::touch);
+    return writer.out.append("</svg>\n").toString();
+  }
+
+  private void touch(Scene.Touch touch) {
+    out.append("<a");
+    attribute("href", "#" + PlainText.xml(touch.target().reference()));
+    attribute("aria-label", PlainText.xml(touch.target().name()));
+    // An area without ink is touched only if it says so.
+    attribute("pointer-events", "all");
+    out.append('>');
+    touch.areas().forEach(this::area);
+    out.append("</a>\n");
+  }
+
+  private void area(List<Pt> corners) {
+    out.append("<polygon");
+    attribute("points", points(corners));
+    out.append("/>");
+  }
+
+  private void size(Scene scene, double size) {
     // Whole numbers, because the print engine reads no others; rounded up, so that nothing is cut
     // off.
     long width = (long) Math.ceil(scene.widthMm() * UNITS_PER_MM - 1e-6);
@@ -45,8 +83,6 @@ final class SvgWriter {
     attribute("fill", "none");
     attribute("stroke-linejoin", "round");
     attribute("stroke-linecap", "butt");
-    out.append(">\n<title>").append(PlainText.xml(frame.title())).append("</title>\n<desc>");
-    out.append(alt).append("</desc>\n");
   }
 
   private void item(Item item) {
@@ -61,11 +97,7 @@ final class SvgWriter {
 
   private void path(Item.Path path) {
     out.append(path.closed() ? "<polygon" : "<polyline");
-    attribute(
-        "points",
-        path.points().stream()
-            .map(point -> units(point.x()) + "," + units(point.y()))
-            .collect(Collectors.joining(" ")));
+    attribute("points", points(path.points()));
     ink(path.ink());
     out.append("/>\n");
   }
@@ -129,6 +161,12 @@ final class SvgWriter {
 
   private void attribute(String name, String value) {
     out.append(' ').append(name).append("=\"").append(value).append('"');
+  }
+
+  private static String points(List<Pt> points) {
+    return points.stream()
+        .map(point -> units(point.x()) + "," + units(point.y()))
+        .collect(Collectors.joining(" "));
   }
 
   private static String units(double millimetres) {
