@@ -1,41 +1,30 @@
 package wallbook.compose;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import wallbook.compose.disclosure.DisclosureRules;
+import wallbook.compose.disclosure.Recipient;
 import wallbook.record.ConduitEnd;
 import wallbook.record.ExceptionItem;
 import wallbook.record.Head;
 import wallbook.record.HouseSystem;
 import wallbook.record.Job;
 import wallbook.record.Place;
-import wallbook.record.PlaceUse;
 import wallbook.record.Run;
 import wallbook.record.RunEnd;
-import wallbook.record.SystemKind;
+import wallbook.reference.Tables;
 import wallbook.wording.Wording;
 
 /**
- * What of a house is the owner's alone: keypads, contacts, sensors, repeaters and cameras, with
- * their cables and the panel they come home to. Documents that leave the household leave it out; a
- * text of the record that names such a thing is withheld as a whole.
+ * What of a house is the owner's alone by the table {@code disclosure}: keypads, contacts, sensors,
+ * repeaters and cameras, with their cables and the panel they come home to. Documents that leave
+ * the household leave it out; a text of the record that names such a thing is withheld as a whole.
  */
 public final class Discretion {
-  private static final Set<PlaceUse> WATCHING =
-      EnumSet.of(
-          PlaceUse.KEYPAD,
-          PlaceUse.CONTACT,
-          PlaceUse.MOTION_SENSOR,
-          PlaceUse.GLASS_BREAK_SENSOR,
-          PlaceUse.REPEATER,
-          PlaceUse.CAMERA);
-
-  private static final Set<SystemKind> WATCHING_SYSTEMS =
-      EnumSet.of(SystemKind.SECURITY, SystemKind.CAMERAS);
+  private static final DisclosureRules RULES = new DisclosureRules(new Tables());
 
   private final Job job;
   private final List<Pattern> names;
@@ -63,12 +52,12 @@ public final class Discretion {
 
   /** Whether a system watches. */
   public static boolean isPrivate(HouseSystem system) {
-    return WATCHING_SYSTEMS.contains(system.kind());
+    return !RULES.tells(Recipient.TRADE, system.kind());
   }
 
   /** Whether a place is one of a watching thing. */
   public boolean isPrivate(Place place) {
-    return WATCHING.contains(place.use());
+    return !RULES.tells(Recipient.TRADE, place.use());
   }
 
   /** Whether a run belongs to a watching system or ends at a watching thing. */
