@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wallbook.compose.disclosure.Recipient;
 import wallbook.finding.Severity;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
@@ -172,6 +173,7 @@ final class BuildAllCommand implements Callable<Integer> {
               templates,
               Readers.OF_THE_RECORD,
               Optional.empty(),
+              new OfflinePage(tables, templates, Recipient.PAGE),
               new Console(nowhere, nowhere, false));
       stored =
           Optional.of(

@@ -15,6 +15,7 @@ import wallbook.bundle.PackageWriter;
 import wallbook.compose.Disclosure;
 import wallbook.compose.DocumentPlan;
 import wallbook.compose.Documents;
+import wallbook.compose.disclosure.Recipient;
 import wallbook.record.Paper;
 import wallbook.record.PrintUnits;
 import wallbook.reference.Tables;
@@ -78,6 +79,14 @@ final class BuildCommand implements Callable<Integer> {
   private Optional<Path> annexPassword = Optional.empty();
 
   @Option(
+      names = "--owner-copy",
+      description = {
+        "Make the offline page the owner's copy: it then also tells where keypads, contacts, sensors",
+        "and cameras are. Usual: it leaves them out."
+      })
+  private boolean ownerCopy;
+
+  @Option(
       names = "--allow-warnings",
       description = "End with exit code 0 although there are warnings.")
   private boolean allowWarnings;
@@ -106,7 +115,7 @@ final class BuildCommand implements Callable<Integer> {
       return reading.exitCode();
     }
     PackageWriter.Stored stored =
-        new Handover(tables, source, readers, lock(wording), console)
+        new Handover(tables, source, readers, lock(wording), page(tables, source), console)
             .make(record, reading, into, wording);
     console.out().println(say(wording, "build.done", "folder", stored.folder()));
     console
@@ -128,6 +137,14 @@ final class BuildCommand implements Callable<Integer> {
                     .skip(1)
                     .map(DocumentPlan::file)
                     .collect(Collectors.joining(", "))));
+    console
+        .out()
+        .println(
+            say(
+                wording,
+                ownerCopy ? "build.page-owner" : "build.page",
+                "file",
+                stored.folder().resolve(OfflinePage.FILE)));
     boolean hasAnnex =
         Documents.all().stream().anyMatch(d -> d.disclosure() == Disclosure.OWNER_ALONE);
     if (hasAnnex && annexPassword.isEmpty()) {
@@ -135,6 +152,10 @@ final class BuildCommand implements Callable<Integer> {
     }
     console.out().println(printer.summary(reading.findings()));
     return allowWarnings ? ExitCode.CLEAN : reading.exitCode();
+  }
+
+  private OfflinePage page(Tables tables, TemplateSource source) {
+    return new OfflinePage(tables, source, ownerCopy ? Recipient.OWNER : Recipient.PAGE);
   }
 
   /** What locks the annex, if it is to be locked. */

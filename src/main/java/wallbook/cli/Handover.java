@@ -44,21 +44,25 @@ final class Handover {
   private final TemplateSource templates;
   private final Readers readers;
   private final Optional<String> annexPassword;
+  private final OfflinePage page;
   private final Console console;
 
   /**
    * @param annexPassword what locks documents for the owner alone, if they are to be locked
+   * @param page makes the offline page
    */
   Handover(
       Tables tables,
       TemplateSource templates,
       Readers readers,
       Optional<String> annexPassword,
+      OfflinePage page,
       Console console) {
     this.tables = tables;
     this.templates = templates;
     this.readers = readers;
     this.annexPassword = annexPassword;
+    this.page = page;
     this.console = console;
   }
 
@@ -94,10 +98,13 @@ final class Handover {
               plan.file(),
               plan.template(),
               plan.view().apply(composition),
-              facts(job, wording, plan, issued),
+              facts(job, wording, plan.titleKey(), issued),
               plan.disclosure().carriesRecord() ? List.of(attached) : List.of());
       files.add(PackageFile.of(plan.file(), locked(plan, renderer.render(request).pdf())));
     }
+    console.progress(wording.say(Phrase.of("build.document", "file", OfflinePage.FILE)));
+    files.add(
+        text(OfflinePage.FILE, page.html(composition, facts(job, wording, "page.title", issued))));
     files.add(PackageFile.of("data/job.yaml", recordBytes));
     files.add(text("data/findings.json", new FindingsJson(wording).text(reading.findings())));
     files.add(
@@ -133,10 +140,10 @@ final class Handover {
         : pdf;
   }
 
-  private DocumentFacts facts(Job job, Wording wording, DocumentPlan plan, LocalDate issued) {
+  private DocumentFacts facts(Job job, Wording wording, String titleKey, LocalDate issued) {
     return new DocumentFacts(
         job.facts().title(),
-        wording.say(plan.titleKey()),
+        wording.say(titleKey),
         wording.locale().toLanguageTag(),
         Integer.toString(job.facts().revision()),
         issued,

@@ -22,7 +22,7 @@ import wallbook.wording.Wording;
 public final class DocumentRenderer {
   private static final String FRAME = "theme/frame.html";
 
-  private final MarkdownTemplates templates;
+  private final Templates templates;
   private final Theme theme;
   private final FigureRenderer figureRenderer;
   private final PdfPrinter printer = new PdfPrinter();
@@ -35,7 +35,7 @@ public final class DocumentRenderer {
    */
   public DocumentRenderer(TemplateSource source, Wording wording, FigureRenderer figureRenderer)
       throws TemplateProblem {
-    this.templates = new MarkdownTemplates(source, wording);
+    this.templates = Templates.ofDocuments(source, wording);
     this.theme = new Theme(source, templates, wording);
     this.figureRenderer = figureRenderer;
   }

@@ -36,6 +36,25 @@ final class Escape {
     return out.toString();
   }
 
+  /** A text for HTML, between tags and in quoted attribute values. */
+  static String html(String text) {
+    StringBuilder out = new StringBuilder(text.length() + 16);
+    text.codePoints()
+        .map(Escape::printable)
+        .forEach(
+            c -> {
+              switch (c) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '"' -> out.append("&#34;");
+                case '\'' -> out.append("&#39;");
+                default -> out.appendCodePoint(c);
+              }
+            });
+    return out.toString();
+  }
+
   /** The inside of a CSS string. */
   static String css(String text) {
     StringBuilder out = new StringBuilder();

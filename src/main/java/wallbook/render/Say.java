@@ -17,17 +17,19 @@ import wallbook.wording.Wording;
 
 /**
  * The template function {@code say(key)} or {@code say(key, {"name": value})}: the words of a key
- * as Markdown. The words are trusted and may hold Markdown of their own; what is put in their
- * places is escaped. With a number {@code count} among the values, {@code key.one} or {@code
- * key.other} is said if the words have no plain {@code key}.
+ * in the format of the template. In Markdown the words are trusted and may hold marks of their own;
+ * what is put in their places is escaped. With a number {@code count} among the values, {@code
+ * key.one} or {@code key.other} is said if the words have no plain {@code key}.
  */
 final class Say implements TemplateMethodModelEx {
   private static final Pattern PLACE = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9]*)}");
 
   private final Wording wording;
+  private final MarkupFormat format;
 
-  Say(Wording wording) {
+  Say(Wording wording, MarkupFormat format) {
     this.wording = wording;
+    this.format = format;
   }
 
   @Override
@@ -58,7 +60,7 @@ final class Say implements TemplateMethodModelEx {
     return fill(wording.knows(plainKey) ? plainKey : plainKey + suffix, values);
   }
 
-  /** A phrase of the view model, as Markdown. */
+  /** A phrase of the view model. */
   Markup phrase(Phrase phrase) throws TemplateModelException {
     Map<String, String> values = new HashMap<>();
     for (Map.Entry<String, Object> argument : phrase.arguments().entrySet()) {
@@ -66,8 +68,8 @@ final class Say implements TemplateMethodModelEx {
       values.put(
           argument.getKey(),
           value instanceof Phrase inner
-              ? MarkupFormat.MARKDOWN.getMarkupString(phrase(inner))
-              : Escape.markdown(wording.print(value)));
+              ? format.getMarkupString(phrase(inner))
+              : format.escapePlainText(wording.print(value)));
     }
     return fill(phrase.key(), values);
   }
@@ -79,11 +81,11 @@ final class Say implements TemplateMethodModelEx {
 
   private String markup(String name, TemplateModel value) throws TemplateModelException {
     if (value instanceof Markup markup) {
-      return MarkupFormat.MARKDOWN.getMarkupString(markup);
+      return format.getMarkupString(markup);
     } else if (value instanceof TemplateScalarModel text) {
-      return Escape.markdown(text.getAsString());
+      return format.escapePlainText(text.getAsString());
     } else if (value instanceof TemplateNumberModel number) {
-      return Escape.markdown(wording.print(number.getAsNumber()));
+      return format.escapePlainText(wording.print(number.getAsNumber()));
     }
     throw new TemplateModelException(
         value == null ? "the value '" + name + "' is missing" : "'" + name + "' can't be printed");
@@ -93,17 +95,19 @@ final class Say implements TemplateMethodModelEx {
     if (!wording.knows(key)) {
       throw new TemplateModelException("there are no words for '" + key + "'");
     }
-    Matcher places = PLACE.matcher(wording.template(key));
+    String template = wording.template(key);
+    Matcher places = PLACE.matcher(template);
     StringBuilder said = new StringBuilder();
+    int end = 0;
     while (places.find()) {
       String value = values.get(places.group(1));
       if (value == null) {
         throw new TemplateModelException(
             "the words '" + key + "' need a value '" + places.group(1) + "'");
       }
-      places.appendReplacement(said, Matcher.quoteReplacement(value));
+      said.append(format.words(template.substring(end, places.start()))).append(value);
+      end = places.end();
     }
-    places.appendTail(said);
-    return MarkupFormat.MARKDOWN.ready(said.toString());
+    return format.ready(said.append(format.words(template.substring(end))).toString());
   }
 }

@@ -30,11 +30,10 @@ final class Theme {
   private static final Pattern COUNTER = Pattern.compile("\\{(page|pages)}");
 
   private final Map<String, String> measures = new LinkedHashMap<>();
-  private final MarkdownTemplates templates;
+  private final Templates templates;
   private final Wording wording;
 
-  Theme(TemplateSource source, MarkdownTemplates templates, Wording wording)
-      throws TemplateProblem {
+  Theme(TemplateSource source, Templates templates, Wording wording) throws TemplateProblem {
     this.templates = templates;
     this.wording = wording;
     Properties file = new Properties();

@@ -138,6 +138,14 @@ class PackageTest {
   }
 
   @Test
+  void theOfflinePageIsInThePackageAndTheOutputNamesIt() throws IOException {
+    String page = Files.readString(folder("lakeside").resolve(OfflinePage.FILE));
+    assertTrue(page.contains("id=\"run/KIT-02\""));
+    assertFalse(page.contains("Security panel"), "the owner's copy was not asked for");
+    assertTrue(outcomes.get("lakeside").out().contains(OfflinePage.FILE));
+  }
+
+  @Test
   void everyPlannedDocumentIsInThePackage() {
     for (DocumentPlan plan : Documents.all()) {
       assertTrue(Files.exists(folder("lakeside").resolve(plan.file())), plan.file());

@@ -92,7 +92,7 @@ public final class Documents {
   /** Only fills a template with a model. */
   public String fill(String template, Object model) throws TemplateProblem {
     file("test.md", template);
-    return new MarkdownTemplates(source(), wording())
+    return Templates.ofDocuments(source(), wording())
         .fill("test.md", Map.of("view", model, "figure", new Figures(figures)));
   }
 

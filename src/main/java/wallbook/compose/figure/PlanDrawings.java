@@ -23,6 +23,7 @@ import wallbook.compose.drawing.RoomPlan;
 import wallbook.compose.drawing.ScaleUnit;
 import wallbook.compose.drawing.Spot;
 import wallbook.compose.drawing.SymbolKind;
+import wallbook.compose.drawing.Target;
 import wallbook.compose.drawing.WallElevation;
 import wallbook.geometry.RoomOutline;
 import wallbook.geometry.Wall;
@@ -38,7 +39,11 @@ import wallbook.wording.Phrase;
 import wallbook.wording.UnitSystem;
 import wallbook.wording.Wording;
 
-/** Turns floors, rooms and walls of a job into drawings for one reader. */
+/**
+ * Turns floors, rooms and walls of a job into drawings for one reader. On a screen a touch of a
+ * place leads to {@code place/<id>}, of a head to {@code head/<id>}, of a room to {@code
+ * room/<id>}.
+ */
 public final class PlanDrawings {
   private static final double QUIET_ROOM_PLAN_MM = 115;
   private static final double ROOM_PLAN_MM = 130;
@@ -52,14 +57,32 @@ public final class PlanDrawings {
   private static final double LEGEND_MM = 40;
   private static final int MOST_LABELS = 4;
 
+  /** Width of rooms and walls on a screen, where a phone has less room than a page. */
+  private static final double SCREEN_MM = 130;
+
+  /** A drawing of more marks is legible at the full width only. */
+  private static final int SCREEN_MARKS = 10;
+
   private final Job job;
   private final Wording wording;
   private final Describe describe;
+  private final double usualWidthMm;
 
+  /** Drawings for a page of paper. */
   public PlanDrawings(Job job, Wording wording) {
+    this(job, wording, Frame.PAGE_WIDTH_MM);
+  }
+
+  /** Drawings for a screen, on which large ones are shown in part. */
+  public static PlanDrawings forScreen(Job job, Wording wording) {
+    return new PlanDrawings(job, wording, SCREEN_MM);
+  }
+
+  private PlanDrawings(Job job, Wording wording, double usualWidthMm) {
     this.job = job;
     this.wording = wording;
     this.describe = new Describe(job, wording);
+    this.usualWidthMm = usualWidthMm;
   }
 
   /** The unit of scale bars for this reader. */
@@ -83,7 +106,7 @@ public final class PlanDrawings {
         job.spaces().stream()
             .filter(s -> s.floor().equals(floor.id()) && s.outline().size() >= 3)
             .filter(s -> !s.kind().isOutdoor())
-            .map(s -> new NamedOutline(s.name(), outline(s)))
+            .map(PlanDrawings::named)
             .toList();
     if (rooms.size() < 2) {
       return Optional.empty();
@@ -94,7 +117,13 @@ public final class PlanDrawings {
             .flatMap(
                 h ->
                     at(h).stream()
-                        .map(p -> new FloorMark(Symbols.of(h.kind()), p, List.of(h.name()))))
+                        .map(
+                            p ->
+                                new FloorMark(
+                                    Symbols.of(h.kind()),
+                                    p,
+                                    List.of(h.name()),
+                                    Optional.of(target(h)))))
             .toList();
     String title = say("drawing.floor.title", "floor", floor.name());
     String alt =
@@ -115,7 +144,11 @@ public final class PlanDrawings {
     }
     List<Mark> marks = new ArrayList<>();
     for (Place place : places) {
-      spot(space, place).ifPresent(s -> marks.add(new Mark(Symbols.of(place), s, labels(place))));
+      spot(space, place)
+          .ifPresent(
+              s ->
+                  marks.add(
+                      new Mark(Symbols.of(place), s, labels(place), Optional.of(target(place)))));
     }
     for (Head head : job.heads()) {
       if (head.space().equals(space.id())) {
@@ -123,7 +156,11 @@ public final class PlanDrawings {
             .ifPresent(
                 p ->
                     marks.add(
-                        new Mark(Symbols.of(head.kind()), new Spot.At(p), List.of(head.name()))));
+                        new Mark(
+                            Symbols.of(head.kind()),
+                            new Spot.At(p),
+                            List.of(head.name()),
+                            Optional.of(target(head)))));
       }
     }
     List<String> wallLengths =
@@ -139,8 +176,7 @@ public final class PlanDrawings {
             Phrase.counted("drawing.marks", marks.size()));
     return Optional.of(
         new RoomPlan(
-            Frame.pageWide(
-                title, alt, marks.size() <= QUIET_MARKS ? QUIET_ROOM_PLAN_MM : ROOM_PLAN_MM),
+            frame(title, alt, marks.size(), QUIET_ROOM_PLAN_MM, ROOM_PLAN_MM),
             outline(space),
             wallLengths,
             marks,
@@ -203,7 +239,8 @@ public final class PlanDrawings {
                         p.height().orElseThrow().inMetres(),
                         wording.quantities().position(p.offset().orElseThrow()),
                         wording.quantities().position(p.height().orElseThrow()),
-                        labels(p)))
+                        labels(p),
+                        Optional.of(target(p))))
             .toList();
     List<Opening> openings =
         space.openings().stream()
@@ -230,7 +267,7 @@ public final class PlanDrawings {
                 .map(p -> p.name() + ": " + describe.where(p))
                 .collect(Collectors.joining("; ")));
     return new WallElevation(
-        Frame.pageWide(title, alt, marks.size() <= QUIET_MARKS ? QUIET_ELEVATION_MM : ELEVATION_MM),
+        frame(title, alt, marks.size(), QUIET_ELEVATION_MM, ELEVATION_MM),
         WallElevation.levelCeiling(width, height),
         wording.quantities().position(wall.length()),
         wording.quantities().position(space.ceilingHeight().orElseThrow()),
@@ -254,6 +291,14 @@ public final class PlanDrawings {
     return shown;
   }
 
+  private Frame frame(String title, String alt, int marks, double quietMm, double fullMm) {
+    return new Frame(
+        title,
+        alt,
+        marks <= SCREEN_MARKS ? usualWidthMm : Frame.PAGE_WIDTH_MM,
+        marks <= QUIET_MARKS ? quietMm : fullMm);
+  }
+
   private List<NamedOutline> neighbours(Space space) {
     return job.spaces().stream()
         .filter(
@@ -262,8 +307,21 @@ public final class PlanDrawings {
                     && s.floor().equals(space.floor())
                     && s.kind().isOutdoor() == space.kind().isOutdoor()
                     && s.outline().size() >= 3)
-        .map(s -> new NamedOutline(s.name(), outline(s)))
+        .map(PlanDrawings::named)
         .toList();
+  }
+
+  static NamedOutline named(Space space) {
+    return new NamedOutline(
+        space.name(), outline(space), Optional.of(new Target("room/" + space.id(), space.name())));
+  }
+
+  static Target target(Place place) {
+    return new Target("place/" + place.id(), place.name());
+  }
+
+  private static Target target(Head head) {
+    return new Target("head/" + head.id(), head.name());
   }
 
   private Optional<Spot> spot(Space space, Place place) {

@@ -64,7 +64,7 @@ public final class SitePlanDrawing {
     List<NamedOutline> areas =
         job.spaces().stream()
             .filter(s -> s.kind().isOutdoor() && s.outline().size() >= 3)
-            .map(s -> new NamedOutline(s.name(), PlanDrawings.outline(s)))
+            .map(PlanDrawings::named)
             .toList();
     Set<String> used = new LinkedHashSet<>();
     List<SiteMark> marks = new ArrayList<>();
@@ -119,7 +119,8 @@ public final class SitePlanDrawing {
                         job.corner(tie.from()).name(),
                         wording.quantities().position(tie.distance())))
             .toList(),
-        Optional.empty());
+        Optional.empty(),
+        Optional.of(PlanDrawings.target(place)));
   }
 
   private String say(String key, Object... namesAndValues) {

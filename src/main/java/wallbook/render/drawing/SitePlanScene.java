@@ -112,6 +112,7 @@ final class SitePlanScene {
     for (NamedOutline outdoors : plan.areas()) {
       List<Pt> polygon = view.polygon(outdoors.outline());
       canvas.polygon(area, polygon);
+      canvas.touch(outdoors.target(), polygon);
       lines.addAll(Polygons.sides(polygon));
     }
     for (NamedOutline house : plan.houses()) {

@@ -16,13 +16,21 @@ final class SvgWriter {
 
   private final StringBuilder out = new StringBuilder();
 
-  private SvgWriter() {}
+  /**
+   * Whether to be brief, since a page holds many drawings: points to the tenth of a millimetre, and
+   * nothing that the root says already.
+   */
+  private final boolean brief;
+
+  private SvgWriter(boolean brief) {
+    this.brief = brief;
+  }
 
   /**
    * @param size printed size of a millimetre of the scene; 1 for all that is true to scale
    */
   static String write(Scene scene, Frame frame, double size) {
-    SvgWriter writer = new SvgWriter();
+    SvgWriter writer = new SvgWriter(false);
     String alt = PlainText.xml(frame.altText());
     writer.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\"");
     // The print engine takes a figure's text from 'alt', browsers and screen readers from
@@ -41,7 +49,7 @@ final class SvgWriter {
    * hidden from screen readers, which meet the links by their names instead.
    */
   static String touchable(Scene scene, Frame frame) {
-    SvgWriter writer = new SvgWriter();
+    SvgWriter writer = new SvgWriter(true);
     boolean leads = !scene.touches().isEmpty();
     writer.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\"");
     writer.attribute("role", leads ? "group" : "img");
@@ -105,8 +113,8 @@ final class SvgWriter {
   private void oval(Item.Oval oval) {
     boolean circle = oval.radiusX() == oval.radiusY();
     out.append(circle ? "<circle" : "<ellipse");
-    attribute("cx", units(oval.centre().x()));
-    attribute("cy", units(oval.centre().y()));
+    attribute("cx", at(oval.centre().x()));
+    attribute("cy", at(oval.centre().y()));
     if (circle) {
       attribute("r", units(oval.radiusX()));
     } else {
@@ -120,8 +128,8 @@ final class SvgWriter {
 
   private void words(Item.Words words) {
     out.append("<text");
-    attribute("x", units(words.at().x()));
-    attribute("y", units(words.at().y()));
+    attribute("x", at(words.at().x()));
+    attribute("y", at(words.at().y()));
     attribute("font-size", units(words.type().sizePt() * TextMeasure.MM_PER_PT));
     if (words.type().bold()) {
       attribute("font-weight", "bold");
@@ -132,7 +140,7 @@ final class SvgWriter {
       case RIGHT -> attribute("text-anchor", "end");
     }
     turn(words.turnDeg(), words.at());
-    attribute("fill", Ink.Tone.BLACK.code);
+    attribute("fill", tone(Ink.Tone.BLACK));
     out.append('>').append(PlainText.xml(words.text())).append("</text>\n");
   }
 
@@ -140,14 +148,16 @@ final class SvgWriter {
     if (degrees != 0) {
       attribute(
           "transform",
-          "rotate(" + number(degrees) + " " + units(about.x()) + " " + units(about.y()) + ")");
+          "rotate(" + number(degrees) + " " + at(about.x()) + " " + at(about.y()) + ")");
     }
   }
 
   private void ink(Ink ink) {
-    attribute("fill", ink.fill().code);
+    if (!brief || ink.fill() != Ink.Tone.NONE) {
+      attribute("fill", tone(ink.fill()));
+    }
     if (ink.lineMm() > 0) {
-      attribute("stroke", ink.line().code);
+      attribute("stroke", tone(ink.line()));
       attribute("stroke-width", units(ink.lineMm()));
       if (ink.dash() != Ink.Dash.SOLID) {
         StringBuilder lengths = new StringBuilder();
@@ -163,10 +173,23 @@ final class SvgWriter {
     out.append(' ').append(name).append("=\"").append(value).append('"');
   }
 
-  private static String points(List<Pt> points) {
+  private String points(List<Pt> points) {
     return points.stream()
-        .map(point -> units(point.x()) + "," + units(point.y()))
+        .map(point -> at(point.x()) + "," + at(point.y()))
         .collect(Collectors.joining(" "));
+  }
+
+  private String at(double millimetres) {
+    return brief
+        ? Long.toString(Math.round(millimetres * UNITS_PER_MM))
+        : number(millimetres * UNITS_PER_MM);
+  }
+
+  private String tone(Ink.Tone tone) {
+    boolean pairs = tone.code.matches("#(.)\\1(.)\\2(.)\\3");
+    return brief && pairs
+        ? "#" + tone.code.charAt(1) + tone.code.charAt(3) + tone.code.charAt(5)
+        : tone.code;
   }
 
   private static String units(double millimetres) {

@@ -32,19 +32,19 @@ import wallbook.wording.Wording;
  * which makes a name for an {@code id} or an {@code href="#..."} of any text. Parsed templates are
  * kept.
  */
-final class MarkdownTemplates {
-  /** Pieces that every template knows as {@code block}. */
+final class Templates {
+  /** Pieces that every document knows as {@code block}. */
   private static final String BLOCKS = "theme/blocks.ftl";
 
   private final Configuration engine = new Configuration(Configuration.VERSION_2_3_34);
 
-  MarkdownTemplates(TemplateSource source, Wording wording) {
-    Say say = new Say(wording);
+  private Templates(TemplateSource source, Wording wording, MarkupFormat format) {
+    Say say = new Say(wording, format);
     engine.setTemplateLoader(new SourceLoader(source));
     engine.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
     engine.setLocalizedLookup(false);
     engine.setDefaultEncoding("UTF-8");
-    engine.setOutputFormat(MarkupFormat.MARKDOWN);
+    engine.setOutputFormat(format);
     engine.setAutoEscapingPolicy(Configuration.FORCE_AUTO_ESCAPING_POLICY);
     engine.setRecognizeStandardFileExtensions(false);
     engine.setInterpolationSyntax(Configuration.DOLLAR_INTERPOLATION_SYNTAX);
@@ -58,12 +58,24 @@ final class MarkdownTemplates {
     engine.setNumberFormat("c");
     engine.setTimeZone(TimeZone.getTimeZone("UTC"));
     engine.setSharedVariable("say", say);
-    engine.setSharedVariable("anchor", (TemplateMethodModelEx) MarkdownTemplates::anchor);
-    engine.addAutoImport("block", BLOCKS);
+    engine.setSharedVariable(
+        "anchor", (TemplateMethodModelEx) arguments -> anchor(arguments, format));
+  }
+
+  /** Templates of documents, which are Markdown. */
+  static Templates ofDocuments(TemplateSource source, Wording wording) {
+    Templates templates = new Templates(source, wording, MarkupFormat.MARKDOWN);
+    templates.engine.addAutoImport("block", BLOCKS);
     TemplateConfiguration stylesheets = new TemplateConfiguration();
     stylesheets.setOutputFormat(MarkupFormat.CSS);
-    engine.setTemplateConfigurations(
+    templates.engine.setTemplateConfigurations(
         new ConditionalTemplateConfigurationFactory(new FileExtensionMatcher("css"), stylesheets));
+    return templates;
+  }
+
+  /** Templates of pages, which are HTML. */
+  static Templates ofPages(TemplateSource source, Wording wording) {
+    return new Templates(source, wording, MarkupFormat.HTML);
   }
 
   /**
@@ -130,10 +142,10 @@ final class MarkdownTemplates {
   }
 
   @SuppressWarnings("rawtypes") // the engine's interface has a raw list
-  private static Object anchor(List arguments) throws TemplateModelException {
+  private static Object anchor(List arguments, MarkupFormat format) throws TemplateModelException {
     if (arguments.size() != 1 || !(arguments.get(0) instanceof TemplateScalarModel text)) {
       throw new TemplateModelException("anchor takes one text");
     }
-    return MarkupFormat.MARKDOWN.ready(Escape.anchor(text.getAsString()));
+    return format.ready(Escape.anchor(text.getAsString()));
   }
 }

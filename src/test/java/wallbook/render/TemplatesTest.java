@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import wallbook.quantity.Length;
 import wallbook.wording.Phrase;
 
-class MarkdownTemplatesTest {
+class TemplatesTest {
   record View(
       String name,
       Optional<String> remark,
@@ -163,8 +163,7 @@ class MarkdownTemplatesTest {
 
   @Test
   void aMissingTemplateIsAProblem() {
-    MarkdownTemplates templates =
-        new MarkdownTemplates(documents().source(), documents().wording());
+    Templates templates = Templates.ofDocuments(documents().source(), documents().wording());
     TemplateProblem problem =
         assertThrows(TemplateProblem.class, () -> templates.fill("nowhere.md", Map.of()));
     assertEquals("nowhere.md: there is no such template", problem.getMessage());

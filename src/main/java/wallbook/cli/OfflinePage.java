@@ -1,0 +1,47 @@
+package wallbook.cli;
+
+import wallbook.compose.Composition;
+import wallbook.compose.Discretion;
+import wallbook.compose.disclosure.DisclosedJob;
+import wallbook.compose.disclosure.DisclosureRules;
+import wallbook.compose.disclosure.Recipient;
+import wallbook.compose.page.PageComposer;
+import wallbook.record.Job;
+import wallbook.reference.Tables;
+import wallbook.render.DocumentFacts;
+import wallbook.render.PageRenderer;
+import wallbook.render.TemplateProblem;
+import wallbook.render.TemplateSource;
+
+/** Makes the offline page of a package. */
+final class OfflinePage {
+  /** Where the page lies in the package. */
+  static final String FILE = "index.html";
+
+  private final Tables tables;
+  private final TemplateSource templates;
+  private final Recipient recipient;
+
+  /**
+   * @param recipient who is to open the page; it tells nothing else
+   */
+  OfflinePage(Tables tables, TemplateSource templates, Recipient recipient) {
+    this.tables = tables;
+    this.templates = templates;
+    this.recipient = recipient;
+  }
+
+  /**
+   * The page as text.
+   *
+   * @throws TemplateProblem if the template can't be filled
+   */
+  String html(Composition composition, DocumentFacts facts) throws TemplateProblem {
+    Job job = composition.job();
+    Discretion discretion = new Discretion(job, composition.wording());
+    DisclosedJob disclosed =
+        DisclosedJob.of(job, new DisclosureRules(tables), recipient, discretion::isTellable);
+    PageComposer composer = new PageComposer(composition, disclosed, recipient);
+    return new PageRenderer(templates, composition.wording()).render(composer.compose(), facts);
+  }
+}

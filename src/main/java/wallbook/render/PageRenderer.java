@@ -1,0 +1,106 @@
+package wallbook.render;
+
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModelException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import wallbook.compose.drawing.Drawing;
+import wallbook.compose.page.PageView;
+import wallbook.render.drawing.DrawingSvg;
+import wallbook.wording.Wording;
+
+/**
+ * Makes the offline page: one file of HTML with its stylesheet, script and drawings inside, which
+ * opens from a disk and asks the network for nothing. The page itself forbids its browser to run or
+ * load anything else. The same view gives the same text.
+ *
+ * <p>The template {@code page/index.html.ftl} sees {@code view} (the {@link PageView}), {@code
+ * facts} (the {@link DocumentFacts}), the functions {@code say} and {@code plan(drawing)}, and the
+ * ready pieces {@code policy}, {@code style}, {@code script} and {@code data}. Stylesheet and
+ * script are {@code page/page.css} and {@code page/page.js}, put in as they stand.
+ */
+public final class PageRenderer {
+  private static final String TEMPLATE = "page/index.html.ftl";
+  private static final String STYLE = "page/page.css";
+  private static final String SCRIPT = "page/page.js";
+
+  private final TemplateSource source;
+  private final Templates templates;
+  private final DrawingSvg drawings = new DrawingSvg();
+
+  /**
+   * @param source where templates come from
+   * @param wording words of the reader
+   */
+  public PageRenderer(TemplateSource source, Wording wording) {
+    this.source = source;
+    this.templates = Templates.ofPages(source, wording);
+  }
+
+  /**
+   * Makes the page.
+   *
+   * @throws TemplateProblem if the template can't be filled, or stylesheet or script can't stand
+   *     inside a page
+   */
+  public String render(PageView view, DocumentFacts facts) throws TemplateProblem {
+    String style = inner(STYLE, "style");
+    String script = inner(SCRIPT, "script");
+    String policy =
+        "default-src 'none'; script-src '%s'; style-src '%s'; img-src data:; base-uri 'none'; form-action 'none'"
+            .formatted(digest(script), digest(style));
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("view", view);
+    values.put("facts", facts);
+    values.put("plan", (TemplateMethodModelEx) this::plan);
+    values.put("policy", MarkupFormat.HTML.ready(policy));
+    values.put("style", MarkupFormat.HTML.ready("<style>" + style + "</style>"));
+    values.put("script", MarkupFormat.HTML.ready("<script>" + script + "</script>"));
+    values.put(
+        "data",
+        MarkupFormat.HTML.ready(
+            "<script type=\"application/json\" id=\"entries\">"
+                + EntriesJson.of(view.entries())
+                + "</script>"));
+    return templates.fill(TEMPLATE, values);
+  }
+
+  /** A file that stands between two tags, where nothing but its end tag ends it. */
+  private String inner(String path, String tag) throws TemplateProblem {
+    String text = source.read(path);
+    String lower = text.toLowerCase(Locale.ROOT);
+    for (String ending : List.of("</" + tag, "<!--")) {
+      if (lower.contains(ending)) {
+        throw new TemplateProblem(path, "'" + ending + "' can't stand in a file put into a page");
+      }
+    }
+    return text;
+  }
+
+  /** The digest by which a content security policy allows one script or style and no other. */
+  private static String digest(String text) {
+    try {
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return "sha256-" + Base64.getEncoder().encodeToString(hash);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+
+  @SuppressWarnings("rawtypes") // the engine's interface has a raw list
+  private Object plan(List arguments) throws TemplateModelException {
+    if (arguments.size() != 1
+        || !(arguments.get(0) instanceof ViewValues.Holder holder)
+        || !(holder.held() instanceof Drawing drawing)) {
+      throw new TemplateModelException("plan takes one drawing of the view model");
+    }
+    return MarkupFormat.HTML.ready(drawings.touchable(drawing));
+  }
+}

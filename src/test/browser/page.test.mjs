@@ -1,0 +1,446 @@
+// Opens offline pages in a real browser, as a reader does: from the disk, without a network.
+//
+//   WALLBOOK_PAGES   folder with lakeside.html, owner.html and hostile.html; usual: target/page
+//   CHROMIUM         the browser; usual: /usr/bin/chromium
+//
+// wallbook.page.BrowserTest writes the pages and runs this file.
+import assert from 'node:assert/strict';
+import { existsSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { after, before, test } from 'node:test';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { chromium } from 'playwright-core';
+
+const here = path.dirname(fileURLToPath(import.meta.url));
+const pages = process.env.WALLBOOK_PAGES ?? path.resolve(here, '../../../target/page');
+const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+const PHONE = { width: 360, height: 740 };
+const DESK = { width: 1100, height: 800 };
+
+// One of each kind of part, by its address.
+const PARTS = [
+  '', '#cables', '#heads', '#conduits', '#systems', '#services', '#contacts', '#cautions', '#about',
+  '#room/kitchen', '#place/kit-tv', '#run/KIT-02', '#head/rack', '#port/rack/P1/7', '#conduit/C-02',
+  '#system/network', '#service/network-10g', '#find/kitchen', '#find/nowhere%20at%20all',
+];
+
+let browser;
+
+before(async () => {
+  browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    args: [
+      '--no-sandbox', '--disable-gpu', '--disable-background-networking',
+      '--disable-component-update', '--disable-default-apps', '--no-first-run',
+    ],
+  });
+});
+
+after(async () => browser?.close());
+
+function address(name, hash = '') {
+  const file = path.join(pages, name + '.html');
+  assert.ok(existsSync(file), file + ' is missing');
+  return pathToFileURL(file).href + hash;
+}
+
+// Opens a page, hands it over, and fails if it asked the network for anything or broke.
+async function open(name, hash, options, use) {
+  const context = await browser.newContext({ viewport: DESK, ...options });
+  const page = await context.newPage();
+  const asked = [];
+  const broken = [];
+  await context.route('**/*', (route) => {
+    const url = route.request().url();
+    if (url.startsWith('file:')) {
+      return route.continue();
+    }
+    asked.push(url);
+    return route.abort();
+  });
+  page.on('pageerror', (error) => broken.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') {
+      broken.push(message.text());
+    }
+  });
+  page.on('dialog', (dialog) => {
+    broken.push('dialog: ' + dialog.message());
+    return dialog.dismiss();
+  });
+  await page.goto(address(name, hash));
+  try {
+    await use(page);
+  } finally {
+    await context.close();
+  }
+  assert.deepEqual(asked.filter((url) => !url.startsWith('data:')), []);
+  assert.deepEqual(broken, []);
+}
+
+// Waits until the focus is on a part, by its id, or on the heading of a part shown alone.
+function focusOn(page, id) {
+  return page.waitForFunction((wanted) => {
+    const on = document.activeElement;
+    return (on.tagName === 'H2' ? on.closest('[data-view]').id : on.id) === wanted;
+  }, id);
+}
+
+// Goes to an address within the page, and waits until it has been gone to.
+function visit(page, hash) {
+  return page.evaluate((wanted) => new Promise((done) => {
+    if (location.hash === wanted) {
+      done();
+    }
+    addEventListener('hashchange', () => requestAnimationFrame(done), { once: true });
+    location.hash = wanted;
+  }), hash);
+}
+
+function shown(page) {
+  return page.evaluate(() =>
+    [...document.querySelectorAll('[data-view]')]
+      .filter((part) => getComputedStyle(part).display !== 'none')
+      .map((part) => part.id));
+}
+
+async function type(page, text) {
+  await page.fill('#query', '');
+  await page.locator('#query').pressSequentially(text);
+}
+
+test('the page asks the network for nothing, whatever is shown', async () => {
+  await open('lakeside', '', {}, async (page) => {
+    for (const part of PARTS) {
+      await visit(page, part);
+    }
+  });
+});
+
+test('the page lets no other script run', async () => {
+  await open('lakeside', '', {}, async (page) => {
+    const refused = await page.evaluate(() => new Promise((resolve) => {
+      document.addEventListener('securitypolicyviolation', (event) =>
+        resolve(event.effectiveDirective));
+      const script = document.createElement('script');
+      script.textContent = 'window.intruder = true';
+      document.body.append(script);
+    }));
+    assert.equal(refused, 'script-src-elem');
+    assert.equal(await page.evaluate(() => window.intruder), undefined);
+  }).catch((error) => {
+    // The browser also reports the refusal as an error on its console; that one is wanted.
+    assert.match(error.message, /Content Security Policy/);
+  });
+});
+
+for (const typed of ['KIT-02', 'kit-02', 'kit02', 'Kit 02', 'kit 2', 'KIT2', ' kit_02 ']) {
+  test(`a label is found as "${typed}"`, async () => {
+    await open('lakeside', '', {}, async (page) => {
+      await type(page, typed);
+      await page.keyboard.press('Enter');
+      await page.waitForSelector('[id="run/KIT-02"].current');
+      assert.deepEqual(await shown(page), ['run/KIT-02']);
+    });
+  });
+}
+
+for (const [typed, title] of [
+  ['kitchen', 'Kitchen'], ['home network', 'Home network'], ['wi-fi', 'Wireless network'],
+  ['10gbase-t', '10 Gb/s network (10GBASE-T)'], ['television plate', 'KIT-A, Television plate'],
+  ['entrance box', 'Service entrance box'], ['patch panel 2', 'Patch panel 2'], ['c02', 'C-02'],
+]) {
+  test(`"${typed}" finds ${title}`, async () => {
+    await open('lakeside', '', {}, async (page) => {
+      await type(page, typed);
+      await page.waitForSelector('#found.current #hits a');
+      const titles = await page.locator('#hits .title').allTextContents();
+      assert.ok(titles.some((t) => t.startsWith(title)), titles.join(' | '));
+      const count = await page.textContent('#count');
+      assert.match(count, new RegExp('^' + titles.length + ' '));
+      assert.equal(await page.getAttribute('#count', 'role'), 'status');
+    });
+  });
+}
+
+test('a label that is exact comes before labels that begin with it', async () => {
+  await open('lakeside', '#find/kitchen', {}, async (page) => {
+    assert.equal(await page.locator('#hits .title').first().textContent(), 'Kitchen');
+  });
+});
+
+test('what is not there is said not to be there', async () => {
+  await open('lakeside', '', {}, async (page) => {
+    await type(page, 'zzz');
+    await page.waitForSelector('#unfound:not([hidden])');
+    assert.equal(await page.locator('#hits li').count(), 0);
+    assert.notEqual((await page.textContent('#count')).trim(), '');
+  });
+});
+
+test('going back from a find leads to the list it was found in, and back again', async () => {
+  await open('lakeside', '#room/kitchen', {}, async (page) => {
+    await type(page, 'office');
+    await page.locator('#hits a', { hasText: 'OFF-01' }).first().click();
+    await page.waitForFunction(() => location.hash === '#run/OFF-01');
+    await page.goBack();
+    await page.waitForSelector('#found.current');
+    assert.equal(await page.inputValue('#query'), 'office');
+    await page.goBack();
+    await page.waitForSelector('[id="room/kitchen"].current');
+    assert.deepEqual(await shown(page), ['room/kitchen']);
+  });
+});
+
+for (const hash of ['#run/KIT-02', '#KIT-02', '#run/kit02', '#kit%202']) {
+  test(`the address ${hash} opens the cable`, async () => {
+    await open('lakeside', hash, {}, async (page) => {
+      assert.deepEqual(await shown(page), ['run/KIT-02']);
+      await focusOn(page, 'run/KIT-02');
+      assert.equal(await page.evaluate(() => scrollY), 0);
+      assert.match(await page.title(), /KIT-02/);
+    });
+  });
+}
+
+test('an address of nothing is searched for', async () => {
+  await open('lakeside', '#run/KITCHEN', {}, async (page) => {
+    assert.deepEqual(await shown(page), ['found']);
+    assert.ok(await page.locator('#hits a').count() > 1);
+  });
+});
+
+test('from a plate to its other end and back', async () => {
+  await open('lakeside', '#place/kit-tv', {}, async (page) => {
+    await focusOn(page, 'place/kit-tv');
+    await page.locator('[id="place/kit-tv"] li', { hasText: 'KIT-02' }).locator('a.other').click();
+    await focusOn(page, 'port/rack/P1/7');
+    assert.deepEqual(await shown(page), ['head/rack']);
+    await page.locator('[id="port/rack/P1/7"] a.other').click();
+    await focusOn(page, 'place/kit-tv');
+    assert.deepEqual(await shown(page), ['room/kitchen']);
+  });
+});
+
+test('a touch of a mark on the plan leads to its place and is marked on the plan', async () => {
+  await open('lakeside', '#room/kitchen', { viewport: PHONE, hasTouch: true }, async (page) => {
+    await page.locator('.current .plan a[href="#place/kit-data"] polygon').first().tap();
+    await page.waitForFunction(() => location.hash === '#place/kit-data');
+    await focusOn(page, 'place/kit-data');
+    assert.ok(await page.locator('.current .plan a.here').count() > 0);
+  });
+});
+
+test('a touch of a room on the floor leads to the room', async () => {
+  await open('lakeside', '', {}, async (page) => {
+    await page.locator('#start .plan a[href="#room/office"] polygon').first().click();
+    await page.waitForSelector('[id="room/office"].current');
+    assert.deepEqual(await shown(page), ['room/office']);
+  });
+});
+
+test('a result that is opened says what decides, what to add, who and by which source', async () => {
+  await open('lakeside', '#run/KIT-02', {}, async (page) => {
+    const result = page.locator('.current details', { hasText: '10GBASE-T' }).first();
+    await result.locator('summary').click();
+    await result.locator('dl').waitFor();
+    const terms = await result.locator('dt').allTextContents();
+    for (const term of ['What decides', 'To be added', 'Who', 'Source']) {
+      assert.ok(terms.includes(term), terms.join());
+    }
+    assert.match(await result.textContent(), /limit .* margin /);
+    assert.match(await result.textContent(), /IEEE 802\.3/);
+  });
+});
+
+test('everything can be reached by keyboard alone', async () => {
+  await open('lakeside', '', {}, async (page) => {
+    await page.keyboard.press('Tab');
+    assert.equal(await page.evaluate(() => document.activeElement.className), 'skip');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Tab');
+    await focusOn(page, 'query');
+    await page.keyboard.type('kitchen');
+    await page.waitForSelector('#found.current #hits a');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() => location.hash === '#room/kitchen');
+    await focusOn(page, 'room/kitchen');
+    const reached = new Set();
+    for (let i = 0; i < 200; i++) {
+      await page.keyboard.press('Tab');
+      const on = await page.evaluate(() => {
+        const it = document.activeElement;
+        const seen = getComputedStyle(it).outlineStyle !== 'none' || it.closest('svg');
+        return [it.getAttribute('href') ?? it.tagName, Boolean(seen)];
+      });
+      if (on[0] === 'BODY') {
+        break;
+      }
+      assert.ok(on[1], 'the focus can be seen on ' + on[0]);
+      reached.add(on[0]);
+    }
+    for (const wanted of ['#run/KIT-01', '#port/rack/P1/7', '#place/kit-tv', 'SUMMARY', 'BUTTON']) {
+      assert.ok(reached.has(wanted), wanted + ' not among ' + [...reached].join(' '));
+    }
+  });
+});
+
+test('the skip link leads past search and navigation', async () => {
+  await open('lakeside', '', {}, async (page) => {
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await focusOn(page, 'main');
+    assert.deepEqual(await shown(page), ['start']);
+  });
+});
+
+test('escape clears the search and leaves the reader in its field', async () => {
+  await open('lakeside', '#room/kitchen', {}, async (page) => {
+    await type(page, 'office');
+    await page.waitForSelector('#found.current');
+    await page.keyboard.press('Escape');
+    await page.waitForSelector('[id="room/kitchen"].current');
+    assert.equal(await page.inputValue('#query'), '');
+  });
+});
+
+for (const name of ['lakeside', 'hostile']) {
+  test(`nothing needs sideways scrolling at 360 pixels: ${name}`, async () => {
+    await open(name, '', { viewport: PHONE }, async (page) => {
+      const ids = await page.evaluate(() =>
+        [...document.querySelectorAll('[data-view]')].map((part) => part.id));
+      const wide = await page.evaluate((all) => all.filter((id) => {
+        document.querySelectorAll('[data-view]').forEach((part) =>
+          part.classList.toggle('current', part.id === id));
+        document.querySelectorAll('.current details').forEach((d) => { d.open = true; });
+        return document.documentElement.scrollWidth > innerWidth;
+      }), ids);
+      assert.deepEqual(wide, []);
+      assert.ok(ids.includes('contacts'), ids.join());
+    });
+  });
+}
+
+test('what is touched is large enough for a finger', async () => {
+  await open('lakeside', '#run/KIT-02', { viewport: PHONE }, async (page) => {
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll('nav a, form button, .current a, .current summary')]
+        .filter((it) => it.offsetParent && !it.closest('p, dd') && it.getBoundingClientRect().height < 24)
+        .map((it) => it.textContent));
+    assert.deepEqual(small, []);
+  });
+});
+
+for (const [name, options] of [
+  ['light', { colorScheme: 'light' }],
+  ['dark', { colorScheme: 'dark' }],
+  ['a phone', { viewport: PHONE }],
+  ['forced colours', { forcedColors: 'active' }],
+  ['more contrast', { contrast: 'more' }],
+]) {
+  test(`no rule of accessibility is broken: ${name}`, async () => {
+    await open('lakeside', '', { ...options, bypassCSP: true }, async (page) => {
+      await page.addScriptTag({ path: axe });
+      for (const part of PARTS) {
+        await visit(page, part);
+        await page.evaluate(() =>
+          document.querySelectorAll('.current details').forEach((d) => { d.open = true; }));
+        await page.waitForFunction(() => !document.querySelector('.current details > p > small'));
+        const found = await page.evaluate(async () => {
+          // The other parts are hidden; taken out for a moment, they cost no time.
+          const hidden = [...document.querySelectorAll('[data-view]:not(.current)')].map((part) => {
+            const place = document.createComment('');
+            part.replaceWith(place);
+            return [place, part];
+          });
+          const result = await globalThis.axe.run(document, { resultTypes: ['violations'] });
+          hidden.forEach(([place, part]) => place.replaceWith(part));
+          return result.violations.map((v) =>
+            v.id + ': ' + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160)).join(' | '));
+        });
+        assert.deepEqual(found, [], part);
+      }
+    });
+  });
+}
+
+test('a screen reader meets landmarks, one heading of the page and none skipped', async () => {
+  await open('lakeside', '#run/KIT-02', {}, async (page) => {
+    const landmarks = await page.evaluate(() =>
+      ['header', 'nav', 'main', 'footer', '[role=search]'].filter((s) => !document.querySelector(s)));
+    assert.deepEqual(landmarks, []);
+    const levels = await page.evaluate(() =>
+      [...document.querySelectorAll('h1, .current h2, .current h3, .current h4')]
+        .map((h) => Number(h.tagName[1])));
+    assert.equal(levels.filter((l) => l === 1).length, 1);
+    levels.reduce((above, level) => {
+      assert.ok(level <= above + 1, levels.join());
+      return level;
+    }, 0);
+  });
+});
+
+test('print shows the part alone, with its results open, and closes them again', async () => {
+  await open('lakeside', '#run/KIT-02', {}, async (page) => {
+    await page.evaluate(() => {
+      addEventListener('beforeprint', () => {
+        window.closedInPrint = document.querySelectorAll('.current details:not([open])').length;
+      });
+    });
+    const pdf = await page.pdf({ format: 'A4' });
+    assert.equal(await page.evaluate(() => window.closedInPrint), 0);
+    assert.equal(await page.locator('.current details[open]').count(), 0);
+    const sheets = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g).length;
+    assert.ok(sheets >= 1 && sheets <= 4, sheets + ' sheets');
+    await page.emulateMedia({ media: 'print' });
+    assert.deepEqual(await shown(page), ['run/KIT-02']);
+    for (const gone of ['nav', '#search', '#print']) {
+      assert.equal(await page.locator(gone).isVisible(), false, gone);
+    }
+    assert.equal(await page.locator('h1').isVisible(), true);
+  });
+});
+
+test('without its script the page is one long list with every cable', async () => {
+  await open('lakeside', '', { javaScriptEnabled: false }, async (page) => {
+    assert.equal(await page.locator('#search').isVisible(), false);
+    assert.equal(await page.locator('[id="run/KIT-02"]').isVisible(), true);
+    assert.equal(await page.locator('[id="room/office"]').isVisible(), true);
+    await page.locator('[id="place/kit-tv"] a.other').first().click();
+    assert.match(page.url(), /#port\/rack\/P1\/6$/);
+  });
+});
+
+test('hostile text is shown as it stands and does nothing', async () => {
+  await open('hostile', '', {}, async (page) => {
+    await type(page, 'script');
+    await page.waitForSelector('#hits a');
+    const titles = await page.locator('#hits .title').allTextContents();
+    assert.ok(titles.some((t) => t.includes('<script>window.hostile=1</script>')), titles.join());
+    const parts = await page.evaluate(() =>
+      [...document.querySelectorAll('[data-view]')].map((part) => part.id));
+    for (const part of parts) {
+      await visit(page, '#' + part);
+    }
+    assert.equal(await page.evaluate(() => window.hostile), undefined);
+    assert.equal(await page.locator('script').count(), 2);
+    assert.equal(await page.locator('img, iframe, object, embed, base').count(), 0);
+  });
+});
+
+test('the owner\'s copy says so at its head and has the security system; the usual one has not', async () => {
+  await open('owner', '', {}, async (page) => {
+    assert.ok(await page.locator('#start .warning').isVisible());
+    await type(page, 'keypad');
+    await page.waitForSelector('#hits a');
+  });
+  await open('lakeside', '', {}, async (page) => {
+    await type(page, 'keypad');
+    await page.waitForSelector('#unfound:not([hidden])');
+    assert.match(await page.textContent('#unfound'), /not in this copy/);
+  });
+});

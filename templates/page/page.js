@@ -1,0 +1,354 @@
+// Shows one part of the page at a time, follows addresses such as #run/KIT-01, searches, and makes
+// ready for the printer. Everything said to the reader stands in the page; nothing is set as markup.
+(function () {
+  'use strict';
+  const root = document.documentElement;
+  const FIND = 'find/';
+  const MOST = 100;
+  const EXACT = 8;
+  root.classList.add('js');
+
+  // Text reduced to what somebody reads out: no accents, no capitals.
+  function plain(text) {
+    return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+  }
+
+  // A label reduced further: letters and digits only, no zeros before a number.
+  function bare(text) {
+    return plain(text).replace(/[^\p{L}\p{N}]+/gu, '').replace(/(^|[^0-9])0+(?=[0-9])/g, '$1');
+  }
+
+  function words(text) {
+    return plain(text).split(/[^\p{L}\p{N}]+/u).filter(Boolean);
+  }
+
+  function start() {
+    const main = document.getElementById('main');
+    const query = document.getElementById('query');
+    const clear = document.getElementById('clear');
+    const count = document.getElementById('count');
+    const hits = document.getElementById('hits');
+    const unfound = document.getElementById('unfound');
+    const views = Array.from(main.querySelectorAll('[data-view]'));
+    const parts = Array.from(document.querySelectorAll('[data-part]'));
+    const title = document.title;
+    const entries = JSON.parse(document.getElementById('entries').textContent).map(
+      function (cells) {
+        return {
+          anchor: cells[0],
+          kind: cells[2],
+          title: cells[3],
+          detail: cells[4],
+          label: bare(cells[1]),
+          name: bare(cells[3]),
+          titleWords: words(cells[3]),
+          allWords: words(cells.slice(1).join(' ')),
+          all: bare(cells.slice(1).join(' '))
+        };
+      });
+
+    // How well an entry answers, 0 for not at all.
+    function answers(entry, key, asked) {
+      if (entry.label && entry.label === key) {
+        return EXACT;
+      }
+      if (entry.name === key) {
+        return 7;
+      }
+      if (entry.label && entry.label.startsWith(key)) {
+        return 6;
+      }
+      if (entry.name.startsWith(key)) {
+        return 5;
+      }
+      function begin(list) {
+        return asked.every(function (word) {
+          return list.some(function (other) { return other.startsWith(word); });
+        });
+      }
+      if (begin(entry.titleWords)) {
+        return 4;
+      }
+      if (begin(entry.allWords)) {
+        return 3;
+      }
+      if (key.length > 2 && entry.name.includes(key)) {
+        return 2;
+      }
+      return key.length > 2 && entry.all.includes(key) ? 1 : 0;
+    }
+
+    function find(text) {
+      const key = bare(text);
+      const asked = words(text);
+      if (!key) {
+        return [];
+      }
+      return entries
+        .map(function (entry, place) {
+          return {entry: entry, place: place, worth: answers(entry, key, asked)};
+        })
+        .filter(function (hit) { return hit.worth > 0; })
+        .sort(function (a, b) { return b.worth - a.worth || a.place - b.place; });
+    }
+
+    function cell(name, text) {
+      const made = document.createElement('span');
+      made.className = name;
+      made.textContent = text;
+      return made;
+    }
+
+    function tell(found) {
+      const say = found === 0 ? count.dataset.none
+        : found === 1 ? count.dataset.one
+        : found > MOST ? count.dataset.first
+        : count.dataset.other;
+      count.textContent = say.replace('{count}', found).replace('{shown}', MOST);
+    }
+
+    function list(found) {
+      hits.replaceChildren.apply(hits, found.slice(0, MOST).map(function (hit) {
+        const item = document.createElement('li');
+        const link = document.createElement('a');
+        link.href = '#' + hit.entry.anchor;
+        link.append(
+          cell('title', hit.entry.title), ' ', cell('kind', hit.entry.kind), ' ',
+          cell('detail', hit.entry.detail));
+        item.append(link);
+        return item;
+      }));
+      unfound.hidden = found.length > 0;
+      tell(found.length);
+    }
+
+    // Shows the view and no other.
+    function show(view) {
+      views.forEach(function (other) { other.classList.toggle('current', other === view); });
+      parts.forEach(function (part) {
+        if (part.dataset.part === view.dataset.view) {
+          part.setAttribute('aria-current', 'page');
+        } else {
+          part.removeAttribute('aria-current');
+        }
+      });
+      const heading = view.querySelector('h2');
+      document.title = view.id === 'start' ? title : heading.textContent.trim() + ' – ' + title;
+      return heading;
+    }
+
+    function focus(target) {
+      if (!target.hasAttribute('tabindex')) {
+        target.setAttribute('tabindex', '-1');
+      }
+      target.focus({preventScroll: true});
+    }
+
+    // Marks what an address names, in the list and on the drawings.
+    function mark(target) {
+      main.querySelectorAll('.here').forEach(function (old) { old.classList.remove('here'); });
+      if (target) {
+        target.classList.add('here');
+        main.querySelectorAll('svg a[href="#' + CSS.escape(target.id) + '"]').forEach(
+          function (link) { link.classList.add('here'); });
+      }
+    }
+
+    function address() {
+      try {
+        return decodeURIComponent(location.hash.slice(1));
+      } catch (broken) {
+        return location.hash.slice(1);
+      }
+    }
+
+    // The part an address names: by its id, else by its label, however that is written.
+    function named(wanted) {
+      const exact = document.getElementById(wanted);
+      if (exact) {
+        return exact;
+      }
+      const key = bare(wanted.replace(/^[a-z]+\//, ''));
+      const entry = key && entries.find(function (e) { return e.label === key; });
+      return entry ? document.getElementById(entry.anchor) : null;
+    }
+
+    function search(text) {
+      const view = document.getElementById('found');
+      if (query.value !== text) {
+        query.value = text;
+      }
+      clear.hidden = !text;
+      mark(null);
+      show(view);
+      list(find(text));
+    }
+
+    // Goes where the address says. At the beginning the focus stays where it is, unless there is an
+    // address to go to.
+    function go(first) {
+      const wanted = address();
+      if (wanted.startsWith(FIND)) {
+        search(wanted.slice(FIND.length));
+        return;
+      }
+      const target = named(wanted || 'start');
+      if (!target) {
+        search(wanted.replace(/^[a-z]+\//, ''));
+        return;
+      }
+      const view = target.closest('[data-view]');
+      if (!view) {
+        if (!first) {
+          focus(target);
+        }
+        if (!main.querySelector('.current')) {
+          show(document.getElementById('start'));
+        }
+        return;
+      }
+      query.value = '';
+      clear.hidden = true;
+      count.textContent = '';
+      const heading = show(view);
+      mark(target === view ? null : target);
+      if (!first || wanted) {
+        settle(target, view, heading);
+      }
+      if (first && wanted) {
+        // The browser goes to the address once more when all is loaded, and takes the focus away.
+        window.addEventListener('load', function () {
+          setTimeout(function () { settle(target, view, heading); });
+        });
+      }
+    }
+
+    function settle(target, view, heading) {
+      focus(target === view ? heading : target);
+      if (target === view) {
+        window.scrollTo(0, 0);
+      } else {
+        target.scrollIntoView({block: 'start'});
+      }
+    }
+
+    let waiting = 0;
+    query.addEventListener('input', function () {
+      clearTimeout(waiting);
+      waiting = setTimeout(function () {
+        const text = query.value.trim();
+        const before = address();
+        if (!text && before.startsWith(FIND)) {
+          history.back();
+        } else if (before.startsWith(FIND)) {
+          location.replace('#' + FIND + encodeURIComponent(text));
+        } else if (text) {
+          location.hash = FIND + encodeURIComponent(text);
+        }
+      }, 60);
+    });
+
+    // Return goes to the only or the exact answer, else into the list.
+    document.getElementById('search').addEventListener('submit', function (event) {
+      event.preventDefault();
+      clearTimeout(waiting);
+      const found = find(query.value);
+      if (found.length === 1 || (found.length > 1 && found[0].worth === EXACT)) {
+        location.hash = found[0].entry.anchor;
+      } else if (found.length > 1) {
+        search(query.value.trim());
+        hits.querySelector('a').focus();
+      } else {
+        search(query.value.trim());
+      }
+    });
+
+    clear.addEventListener('click', function () {
+      query.value = '';
+      query.dispatchEvent(new Event('input'));
+      query.focus();
+    });
+
+    query.addEventListener('focus', function () { query.select(); });
+
+    // Arrows walk from the field into the list and through it.
+    document.addEventListener('keydown', function (event) {
+      const step = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
+      const links = Array.from(hits.querySelectorAll('a'));
+      const at = event.target === query ? -1 : links.indexOf(event.target);
+      const inSearch = event.target === query || at >= 0;
+      if (inSearch && event.key === 'Escape' && query.value) {
+        event.preventDefault();
+        clear.click();
+      } else if (inSearch && step && document.getElementById('found').matches('.current')) {
+        const next = at + step;
+        if (next < 0) {
+          query.focus();
+        } else if (links[next]) {
+          links[next].focus();
+        }
+        event.preventDefault();
+      }
+    });
+
+    // The notes of a result stand as numbers; they are spelt out when the result is opened.
+    document.addEventListener('toggle', function (event) {
+      if (event.target.open) {
+        spell(event.target);
+      }
+    }, true);
+
+    function spell(result) {
+      const notes = result.querySelector('p > small');
+      if (!notes) {
+        return;
+      }
+      const rows = new Map();
+      (notes.textContent.match(/[0-9]+/g) || []).forEach(function (number) {
+        const note = document.getElementById('note/' + number);
+        const term = note.parentNode.dataset.term;
+        const said = note.lastChild.textContent.trim();
+        rows.set(term, rows.has(term) ? rows.get(term) + '; ' + said : said);
+      });
+      const list = document.createElement('dl');
+      list.className = 'facts';
+      rows.forEach(function (said, term) {
+        const row = document.createElement('div');
+        const name = document.createElement('dt');
+        const value = document.createElement('dd');
+        name.textContent = term;
+        value.textContent = said;
+        row.append(name, value);
+        list.append(row);
+      });
+      notes.remove();
+      result.append(list);
+    }
+
+    let closed = [];
+    window.addEventListener('beforeprint', function () {
+      closed = Array.from(main.querySelectorAll('.current details:not([open])'));
+      closed.forEach(function (details) {
+        details.open = true;
+        spell(details);
+      });
+    });
+    window.addEventListener('afterprint', function () {
+      closed.forEach(function (details) { details.open = false; });
+    });
+    document.getElementById('print').addEventListener('click', function () { window.print(); });
+
+    window.addEventListener('hashchange', function () { go(false); });
+    go(true);
+  }
+
+  document.addEventListener('DOMContentLoaded', function () {
+    try {
+      start();
+    } catch (broken) {
+      // Better the whole page, unsorted, than none.
+      root.classList.remove('js');
+      throw broken;
+    }
+  });
+})();
