@@ -20,7 +20,10 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wallbook.bundle.PackageFile;
 import wallbook.compose.disclosure.Recipient;
+import wallbook.finding.Finding;
+import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
@@ -162,34 +165,55 @@ final class BuildAllCommand implements Callable<Integer> {
   private HouseOutcome one(Path record) throws TemplateProblem, IOException {
     Reading reading = Reading.of(record, tables);
     TemplateSource templates = TemplateSource.carried();
+    Findings onLabels = new Findings();
     Optional<String> stored = Optional.empty();
+    Optional<String> failure = Optional.empty();
     if (reading.job().isPresent()) {
       Wording wording = Readers.OF_THE_RECORD.wording(reading.about(), templates);
       claim(reading.job().get(), record, wording);
       PrintWriter nowhere = new PrintWriter(new StringWriter());
-      Handover handover =
-          new Handover(
-              tables,
-              templates,
-              Readers.OF_THE_RECORD,
-              Optional.empty(),
-              new OfflinePage(tables, templates, Recipient.PAGE),
-              new Console(nowhere, nowhere, false));
-      stored =
-          Optional.of(
-              handover.make(record, reading, into, wording).folder().getFileName().toString());
+      Console silent = new Console(nowhere, nowhere, false);
+      List<PackageFile> labels = labels(reading.job().get(), wording, silent, onLabels);
+      if (onLabels.hasErrors()) {
+        failure = Optional.of(wording.say(onLabels.inReportOrder().get(0).message()));
+      } else {
+        Handover handover =
+            new Handover(
+                tables,
+                templates,
+                Readers.OF_THE_RECORD,
+                Optional.empty(),
+                new OfflinePage(tables, templates, Recipient.PAGE),
+                silent);
+        stored =
+            Optional.of(
+                handover
+                    .make(record, reading, into, wording, labels)
+                    .folder()
+                    .getFileName()
+                    .toString());
+      }
     }
     Optional<Job> job = reading.about();
+    List<Finding> findings = new ArrayList<>(reading.findings());
+    findings.addAll(onLabels.inReportOrder());
     return new HouseOutcome(
         shown(record),
         job.map(j -> j.facts().id()).orElse(""),
         job.map(j -> j.facts().title()).orElse(""),
         job.map(j -> Integer.toString(j.facts().revision())).orElse(""),
         stored,
-        count(reading, Severity.ERROR),
-        count(reading, Severity.WARNING),
-        reading.exitCode(),
-        Optional.empty());
+        count(findings, Severity.ERROR),
+        count(findings, Severity.WARNING),
+        exitCode(reading, onLabels),
+        failure);
+  }
+
+  /** Labels on the usual sheets. */
+  private List<PackageFile> labels(Job job, Wording wording, Console silent, Findings findings) {
+    Readers readers = Readers.OF_THE_RECORD;
+    return new LabelFiles(tables, readers, wording, silent)
+        .make(job, LabelOptions.usual(tables, readers.paper(job)), findings);
   }
 
   /** Two records of one name would take each other's place without a word. */
@@ -204,7 +228,15 @@ final class BuildAllCommand implements Callable<Integer> {
     return folder.relativize(record).toString().replace('\\', '/');
   }
 
-  private static int count(Reading reading, Severity severity) {
-    return (int) reading.findings().stream().filter(f -> f.severity() == severity).count();
+  private static int exitCode(Reading reading, Findings onLabels) {
+    if (onLabels.hasErrors()) {
+      return ExitCode.ERRORS;
+    }
+    boolean warned = !onLabels.inReportOrder().isEmpty();
+    return warned ? Math.max(ExitCode.WARNINGS, reading.exitCode()) : reading.exitCode();
+  }
+
+  private static int count(List<Finding> findings, Severity severity) {
+    return (int) findings.stream().filter(f -> f.severity() == severity).count();
   }
 }

@@ -2,20 +2,26 @@ package wallbook.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import wallbook.bundle.PackageFile;
 import wallbook.bundle.PackageWriter;
 import wallbook.compose.Disclosure;
 import wallbook.compose.DocumentPlan;
 import wallbook.compose.Documents;
 import wallbook.compose.disclosure.Recipient;
+import wallbook.finding.Finding;
+import wallbook.finding.Findings;
+import wallbook.record.Job;
 import wallbook.record.Paper;
 import wallbook.record.PrintUnits;
 import wallbook.reference.Tables;
@@ -78,6 +84,8 @@ final class BuildCommand implements Callable<Integer> {
       })
   private Optional<Path> annexPassword = Optional.empty();
 
+  @Mixin private LabelOptions labelOptions;
+
   @Option(
       names = "--owner-copy",
       description = {
@@ -109,14 +117,20 @@ final class BuildCommand implements Callable<Integer> {
     Wording wording = readers.wording(reading.about(), source);
     FindingPrinter printer = new FindingPrinter(wording);
     if (reading.job().isEmpty()) {
-      printer.print(reading.findings(), console.err());
-      console.err().println(printer.summary(reading.findings()));
-      console.err().println(wording.say("build.refused"));
-      return reading.exitCode();
+      return refuse(reading.findings(), printer, wording);
     }
+    Job job = reading.job().get();
+    Findings onLabels = new Findings();
+    List<PackageFile> labels =
+        new LabelFiles(tables, readers, wording, console)
+            .make(job, labelOptions.choice(tables, readers.paper(job), onLabels), onLabels);
+    if (onLabels.hasErrors()) {
+      return refuse(onLabels.inReportOrder(), printer, wording);
+    }
+    printer.print(onLabels.inReportOrder(), console.err());
     PackageWriter.Stored stored =
         new Handover(tables, source, readers, lock(wording), page(tables, source), console)
-            .make(record, reading, into, wording);
+            .make(record, reading, into, wording, labels);
     console.out().println(say(wording, "build.done", "folder", stored.folder()));
     console
         .out()
@@ -145,13 +159,28 @@ final class BuildCommand implements Callable<Integer> {
                 ownerCopy ? "build.page-owner" : "build.page",
                 "file",
                 stored.folder().resolve(OfflinePage.FILE)));
+    String labelFiles = labels.stream().map(PackageFile::path).collect(Collectors.joining(", "));
+    if (!labels.isEmpty()) {
+      console.out().println(say(wording, "build.labels", "files", labelFiles));
+    }
     boolean hasAnnex =
         Documents.all().stream().anyMatch(d -> d.disclosure() == Disclosure.OWNER_ALONE);
     if (hasAnnex && annexPassword.isEmpty()) {
       console.out().println(wording.say("build.annex-open"));
     }
     console.out().println(printer.summary(reading.findings()));
-    return allowWarnings ? ExitCode.CLEAN : reading.exitCode();
+    if (allowWarnings) {
+      return ExitCode.CLEAN;
+    }
+    boolean warned = !onLabels.inReportOrder().isEmpty();
+    return warned ? Math.max(ExitCode.WARNINGS, reading.exitCode()) : reading.exitCode();
+  }
+
+  private int refuse(List<Finding> findings, FindingPrinter printer, Wording wording) {
+    printer.print(findings, console.err());
+    console.err().println(printer.summary(findings));
+    console.err().println(wording.say("build.refused"));
+    return ExitCode.ERRORS;
   }
 
   private OfflinePage page(Tables tables, TemplateSource source) {

@@ -19,13 +19,10 @@ import wallbook.compose.Documents;
 import wallbook.compose.Issue;
 import wallbook.read.ScheduleWriter;
 import wallbook.record.Job;
-import wallbook.record.Paper;
 import wallbook.reference.Tables;
 import wallbook.render.Attachment;
-import wallbook.render.DocumentFacts;
 import wallbook.render.DocumentRenderer;
 import wallbook.render.DocumentRequest;
-import wallbook.render.PaperSize;
 import wallbook.render.PdfLock;
 import wallbook.render.PlanFigures;
 import wallbook.render.TemplateProblem;
@@ -72,10 +69,12 @@ final class Handover {
    * @param record the file the job was read from; every document carries it
    * @param reading the job, without errors
    * @param into folder that the package is stored in
+   * @param labels files of labels
    * @throws TemplateProblem if a template can't be filled
    * @throws IOException if the record can't be read again or the package not be stored
    */
-  PackageWriter.Stored make(Path record, Reading reading, Path into, Wording wording)
+  PackageWriter.Stored make(
+      Path record, Reading reading, Path into, Wording wording, List<PackageFile> labels)
       throws TemplateProblem, IOException {
     Job job = reading.job().orElseThrow();
     console.progress(wording.say("build.assessing"));
@@ -98,13 +97,14 @@ final class Handover {
               plan.file(),
               plan.template(),
               plan.view().apply(composition),
-              facts(job, wording, plan.titleKey(), issued),
+              readers.facts(job, wording, plan.titleKey()),
               plan.disclosure().carriesRecord() ? List.of(attached) : List.of());
       files.add(PackageFile.of(plan.file(), locked(plan, renderer.render(request).pdf())));
     }
     console.progress(wording.say(Phrase.of("build.document", "file", OfflinePage.FILE)));
     files.add(
-        text(OfflinePage.FILE, page.html(composition, facts(job, wording, "page.title", issued))));
+        text(OfflinePage.FILE, page.html(composition, readers.facts(job, wording, "page.title"))));
+    files.addAll(labels);
     files.add(PackageFile.of("data/job.yaml", recordBytes));
     files.add(text("data/findings.json", new FindingsJson(wording).text(reading.findings())));
     files.add(
@@ -138,17 +138,5 @@ final class Handover {
     return plan.disclosure() == Disclosure.OWNER_ALONE && annexPassword.isPresent()
         ? PdfLock.lock(pdf, annexPassword.get())
         : pdf;
-  }
-
-  private DocumentFacts facts(Job job, Wording wording, String titleKey, LocalDate issued) {
-    return new DocumentFacts(
-        job.facts().title(),
-        wording.say(titleKey),
-        wording.locale().toLanguageTag(),
-        Integer.toString(job.facts().revision()),
-        issued,
-        readers.paper(job) == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER,
-        Main.Version.number(),
-        job.facts().invented().orElse(false));
   }
 }

@@ -9,6 +9,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import wallbook.stock.LabelKind;
 
 /** The command line. Only this package prints and decides on an exit code. */
 @Command(
@@ -42,6 +43,7 @@ import picocli.CommandLine.Spec;
       BuildCommand.class,
       WishCommand.class,
       RunCommand.class,
+      LabelsCommand.class,
       RecoverCommand.class,
       ExportCommand.class,
       ImportCommand.class,
@@ -77,6 +79,7 @@ public final class Main implements Runnable {
     CommandLine line = new CommandLine(new Main(), new Commands(console));
     line.setOut(out).setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(LabelKind.class, Main::labelKind);
     line.getCommandSpec().exitCodeOnInvalidInput(ExitCode.USAGE);
     line.getSubcommands()
         .values()
@@ -87,6 +90,14 @@ public final class Main implements Runnable {
           return ExitCode.FAILED;
         });
     return line.execute(args);
+  }
+
+  private static LabelKind labelKind(String name) {
+    return LabelKind.named(name)
+        .orElseThrow(
+            () ->
+                new CommandLine.TypeConversionException(
+                    "'" + name + "' is none of " + LabelSheetsOption.KINDS));
   }
 
   /** Hands the console to the commands whose constructor takes one. */

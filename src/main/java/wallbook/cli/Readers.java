@@ -2,9 +2,12 @@ package wallbook.cli;
 
 import java.util.Locale;
 import java.util.Optional;
+import wallbook.compose.Issue;
 import wallbook.record.Job;
 import wallbook.record.Paper;
 import wallbook.record.PrintUnits;
+import wallbook.render.DocumentFacts;
+import wallbook.render.PaperSize;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
 import wallbook.render.WordsFiles;
@@ -38,6 +41,19 @@ record Readers(Optional<String> language, Optional<PrintUnits> units, Optional<P
         .or(() -> job.facts().paper())
         .orElseGet(
             () -> unitSystem(Optional.of(job)) == UnitSystem.METRIC ? Paper.A4 : Paper.LETTER);
+  }
+
+  /** What is printed on and recorded in a document of a job that passed the checks. */
+  DocumentFacts facts(Job job, Wording wording, String titleKey) {
+    return new DocumentFacts(
+        job.facts().title(),
+        wording.say(titleKey),
+        wording.locale().toLanguageTag(),
+        Integer.toString(job.facts().revision()),
+        Issue.date(job.facts()).orElseThrow(),
+        paper(job) == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER,
+        Main.Version.number(),
+        job.facts().invented().orElse(false));
   }
 
   private UnitSystem unitSystem(Optional<Job> job) {

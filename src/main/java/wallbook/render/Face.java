@@ -1,7 +1,7 @@
 package wallbook.render;
 
 /** The faces of the one font that all documents are set in. */
-enum Face {
+public enum Face {
   REGULAR("NotoSans-Regular.ttf", false, false),
   BOLD("NotoSans-Bold.ttf", true, false),
   ITALIC("NotoSans-Italic.ttf", false, true),

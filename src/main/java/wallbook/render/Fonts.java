@@ -21,13 +21,13 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** The font files, read once and shared by all documents; each PDF embeds the glyphs it uses. */
-final class Fonts {
+public final class Fonts {
   private final Map<Face, TrueTypeFont> forText = new EnumMap<>(Face.class);
   private final Map<Face, Font> forDrawings = new EnumMap<>(Face.class);
 
   private final CmapLookup glyphs;
 
-  Fonts() {
+  public Fonts() {
     for (Face face : Face.values()) {
       try (InputStream text = open(face);
           InputStream drawing = open(face)) {
@@ -52,7 +52,7 @@ final class Fonts {
   }
 
   /** The characters of a text that the font has no glyph for, white space aside. */
-  SortedSet<Integer> missing(String text) {
+  public SortedSet<Integer> missing(String text) {
     SortedSet<Integer> missing = new TreeSet<>();
     text.codePoints()
         .filter(c -> !Character.isWhitespace(c) && !Character.isSpaceChar(c))
@@ -71,6 +71,16 @@ final class Fonts {
           face.italic() ? FontStyle.ITALIC : FontStyle.NORMAL,
           true);
     }
+  }
+
+  /** The font of one document in a face, embedded with the glyphs that the document uses. */
+  public PDFont embedded(PDDocument document, Face face) {
+    return new Supplier(document, forText.get(face)).supply();
+  }
+
+  /** Measures text of a face without kerning, as it is shown in a PDF. */
+  public GlyphMeasure measure(Face face) {
+    return new GlyphMeasure(forText.get(face));
   }
 
   private static InputStream open(Face face) throws IOException {

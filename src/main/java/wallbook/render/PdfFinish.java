@@ -31,15 +31,15 @@ import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 
-/** What the layout engine leaves undone on a PDF. */
-final class PdfFinish {
+/** What the layout engine leaves undone on a PDF, and every PDF of a package needs. */
+public final class PdfFinish {
   private static final COSName TFOOT = COSName.getPDFName("TFoot");
 
   private final PDDocument pdf;
   private final PDDocumentCatalog catalog;
   private final ZonedDateTime made;
 
-  PdfFinish(PDDocument pdf, DocumentFacts facts) {
+  public PdfFinish(PDDocument pdf, DocumentFacts facts) {
     this.pdf = pdf;
     this.catalog = pdf.getDocumentCatalog();
     this.made = facts.issued().atTime(LocalTime.NOON).atZone(ZoneOffset.UTC);
@@ -101,7 +101,7 @@ final class PdfFinish {
   }
 
   /** Embeds files as associated files (ISO 19005-3, 6.8). */
-  void attach(List<Attachment> attachments) throws IOException {
+  public void attach(List<Attachment> attachments) throws IOException {
     if (attachments.isEmpty()) {
       return;
     }
@@ -142,8 +142,12 @@ final class PdfFinish {
     return file;
   }
 
-  /** Sets dates and the file identifier, which else would differ from run to run. */
-  void fixIdentity(String content, List<Attachment> attachments) throws IOException {
+  /**
+   * Sets dates and the file identifier, which else would differ from run to run.
+   *
+   * @param content what the document was made from; the identifier is a digest of it
+   */
+  public void fixIdentity(String content, List<Attachment> attachments) throws IOException {
     catalog.setPageMode(
         catalog.getDocumentOutline() == null ? PageMode.USE_NONE : PageMode.USE_OUTLINES);
     PDDocumentInformation information = pdf.getDocumentInformation();

@@ -1,0 +1,160 @@
+package wallbook.render.labels;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDLayoutAttributeObject;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import wallbook.compose.labels.PortStrip;
+import wallbook.render.Attachment;
+import wallbook.render.DocumentFacts;
+import wallbook.render.Face;
+import wallbook.render.Fonts;
+import wallbook.render.PdfFinish;
+import wallbook.stock.LabelArea;
+import wallbook.stock.LabelSheet;
+import wallbook.stock.Legibility;
+import wallbook.stock.Stock;
+import wallbook.wording.Phrase;
+import wallbook.wording.Wording;
+
+/** Draws laid-out pages as a tagged PDF: a list of labels, each with its texts and its code. */
+final class LabelPdf {
+  private static final double PT_PER_MM = 72 / 25.4;
+  private static final double RULE_MM = 0.12;
+
+  private final Fonts fonts;
+  private final Legibility legibility;
+  private final Wording wording;
+  private final DocumentFacts facts;
+
+  LabelPdf(Fonts fonts, Legibility legibility, Wording wording, DocumentFacts facts) {
+    this.fonts = fonts;
+    this.legibility = legibility;
+    this.wording = wording;
+    this.facts = facts;
+  }
+
+  byte[] draw(LabelSheet sheet, List<SheetPage> pages, List<Attachment> attachments) {
+    try (PDDocument pdf = new PDDocument()) {
+      ArchiveFrame.put(pdf, facts);
+      Map<Face, PDFont> embedded = new EnumMap<>(Face.class);
+      embedded.put(Face.REGULAR, fonts.embedded(pdf, Face.REGULAR));
+      embedded.put(Face.BOLD, fonts.embedded(pdf, Face.BOLD));
+      Tagging tags = new Tagging(pdf);
+      Margins margins = new Margins(new Typesetter(fonts), legibility, wording, facts, sheet);
+      if (sheet.stock() == Stock.TAPE) {
+        PDPage leader = page(pdf, margins.leaderWidthMm(), sheet.page().heightMm());
+        tags.begin(leader);
+        try (PagePen pen = new PagePen(pdf, leader, embedded)) {
+          margins.drawLeader(pen, tags);
+        }
+      }
+      PDStructureElement list = null;
+      for (int i = 0; i < pages.size(); i++) {
+        PDPage page = page(pdf, sheet.page().widthMm(), sheet.page().heightMm());
+        tags.begin(page);
+        try (PagePen pen = new PagePen(pdf, page, embedded)) {
+          margins.draw(pen, tags, i + 1, pages.size());
+          if (list == null) {
+            list = tags.element(StandardStructureTypes.L, tags.document());
+          }
+          for (SheetPage.Placed placed : pages.get(i).labels()) {
+            draw(placed, pen, tags, list, sheet);
+          }
+        }
+      }
+      tags.finish();
+      PdfFinish finish = new PdfFinish(pdf, facts);
+      finish.attach(attachments);
+      finish.fixIdentity(identity(sheet, pages), attachments);
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      pdf.save(out);
+      return out.toByteArray();
+    } catch (IOException e) {
+      throw new UncheckedIOException("PDF of " + facts.documentTitle(), e);
+    }
+  }
+
+  private static PDPage page(PDDocument pdf, double widthMm, double heightMm) {
+    PDPage page =
+        new PDPage(new PDRectangle((float) (widthMm * PT_PER_MM), (float) (heightMm * PT_PER_MM)));
+    pdf.addPage(page);
+    return page;
+  }
+
+  private void draw(
+      SheetPage.Placed placed, PagePen pen, Tagging tags, PDStructureElement list, LabelSheet sheet)
+      throws IOException {
+    PDStructureElement item = tags.element(StandardStructureTypes.LI, list);
+    PDStructureElement body = tags.element(StandardStructureTypes.L_BODY, item);
+    if (placed.label() instanceof PortStrip strip && sheet.stock() != Stock.TAPE) {
+      TypeLine caption =
+          new Typesetter(fonts)
+              .line(strip.title(), Face.REGULAR, Margins.SMALL_PT)
+              .moved(
+                  placed.area().xMm() + Margins.CAPTION_GAP_MM,
+                  placed.area().yMm() - Margins.CAPTION_GAP_MM);
+      write(caption, body, pen, tags);
+    }
+    for (TypeLine line : placed.face().lines()) {
+      write(line, body, pen, tags);
+    }
+    if (placed.face().code().isPresent()) {
+      ScanCode code = placed.face().code().get();
+      PDStructureElement figure = tags.element(StandardStructureTypes.Figure, body);
+      figure.setAlternateDescription(wording.say(Phrase.of("label.code.alt", "text", code.text())));
+      figure.addAttribute(box(code.square(), sheet));
+      pen.beginMarked(StandardStructureTypes.Figure, tags.mark(figure));
+      pen.code(code);
+      pen.end();
+    }
+    if (!placed.face().rules().isEmpty()) {
+      pen.beginArtifact();
+      for (LabelFace.Rule rule : placed.face().rules()) {
+        pen.line(rule.fromXMm(), rule.fromYMm(), rule.toXMm(), rule.toYMm(), RULE_MM);
+      }
+      pen.end();
+    }
+  }
+
+  private static void write(TypeLine line, PDStructureElement body, PagePen pen, Tagging tags)
+      throws IOException {
+    PDStructureElement paragraph = tags.element(StandardStructureTypes.P, body);
+    pen.beginMarked(StandardStructureTypes.P, tags.mark(paragraph));
+    pen.write(line);
+    pen.end();
+  }
+
+  private static PDLayoutAttributeObject box(LabelArea area, LabelSheet sheet) {
+    PDLayoutAttributeObject box = new PDLayoutAttributeObject();
+    box.setPlacement(PDLayoutAttributeObject.PLACEMENT_BLOCK);
+    float bottom = (float) ((sheet.page().heightMm() - area.bottomMm()) * PT_PER_MM);
+    box.setBBox(
+        new PDRectangle(
+            (float) (area.xMm() * PT_PER_MM),
+            bottom,
+            (float) (area.widthMm() * PT_PER_MM),
+            (float) (area.heightMm() * PT_PER_MM)));
+    return box;
+  }
+
+  /** What the file was made from, for its identifier. */
+  private String identity(LabelSheet sheet, List<SheetPage> pages) {
+    return sheet
+        + facts.toString()
+        + pages.stream()
+            .flatMap(page -> page.labels().stream())
+            .map(placed -> placed.area() + placed.label().toString())
+            .collect(Collectors.joining("\n"));
+  }
+}
