@@ -27,7 +27,9 @@ ${say("result.assumed", {"text": all?join("; ")})}.
 </#if>
 </#macro>
 <#macro sources rows>
+<@block.small>
 ${say("result.sources.text")}
+</@block.small>
 
 <@block.compact columns="8 66 26">
 | ${say("result.source")} | ${say("result.sources.citation")} | ${say("result.sources.standing")} |

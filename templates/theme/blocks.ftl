@@ -13,6 +13,7 @@
                                          anchor of that name
   <@block.form>...</@block.form>         a list whose items begin with ☐, to be ticked
   <@block.wide>...</@block.wide>         a part on sheets that lie on their long side
+  <@block.signing>...</@block.signing>   a table with room to write in its cells
   <@block.page/>                         what follows starts a page
 
   Between the tags stands Markdown; each tag stands on a line of its own.
@@ -61,6 +62,13 @@ ${.data_model.figure(drawing)}
 </#macro>
 <#macro small>
 <div class="small">
+
+<#nested>
+
+</div>
+</#macro>
+<#macro signing columns="">
+<div class="signing"<#if columns?has_content> data-columns="${columns}"</#if>>
 
 <#nested>
 

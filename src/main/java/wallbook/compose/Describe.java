@@ -136,6 +136,18 @@ public final class Describe {
     return end.jack().map(jack -> name + ", " + say("end.jack", "jack", jack)).orElse(name);
   }
 
+  /** Where an end of a run is; of a head, its panel by its short name, to keep columns narrow. */
+  public String shortEnd(RunEnd end) {
+    if (end.head().isEmpty() || end.panel().isEmpty()) {
+      return end(end);
+    }
+    String head = job.head(end.head().get()).name();
+    String panel = end.panel().get();
+    return end.port()
+        .map(port -> say("end.panel-port", "head", head, "panel", panel, "port", port))
+        .orElseGet(() -> say("end.panel", "head", head, "panel", panel));
+  }
+
   /** The end of a run that is not at the given place; its from-end if both or neither are. */
   public RunEnd otherEnd(Run run, Place place) {
     return run.from().place().equals(Optional.of(place.id())) ? run.to() : run.from();

@@ -99,7 +99,7 @@ public final class Discretion {
     boolean hidden =
         end.place().map(job::place).filter(this::isPrivate).isPresent()
             || end.head().map(job::head).filter(this::isPrivate).isPresent();
-    return hidden ? job.spaceOf(end).name() : describe.end(end);
+    return hidden ? job.spaceOf(end).name() : describe.shortEnd(end);
   }
 
   /** A text of the record, unless it names a watching thing. */

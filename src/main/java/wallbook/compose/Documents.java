@@ -7,6 +7,12 @@ import wallbook.compose.labelmap.LabelMapComposer;
 import wallbook.compose.manual.ManualComposer;
 import wallbook.compose.rackcard.RackCardComposer;
 import wallbook.compose.report.CheckReportComposer;
+import wallbook.compose.security.AnnexComposer;
+import wallbook.compose.signoff.SignOffComposer;
+import wallbook.compose.trades.BuilderComposer;
+import wallbook.compose.trades.ElectricalComposer;
+import wallbook.compose.trades.EntranceComposer;
+import wallbook.compose.trades.LandscapingComposer;
 import wallbook.reference.Tables;
 
 /** The documents of a package, in the order they are listed to a reader. */
@@ -44,6 +50,41 @@ public final class Documents {
             "rackcard.title",
             Disclosure.OUTSIDE,
             composition -> new RackCardComposer(composition).compose()),
+        new DocumentPlan(
+            "trades/landscaping.pdf",
+            "trades/landscaping.md",
+            "landscaping.title",
+            Disclosure.OUTSIDE,
+            composition -> new LandscapingComposer(composition, TABLES).compose()),
+        new DocumentPlan(
+            "trades/electrical.pdf",
+            "trades/electrical.md",
+            "electrical.title",
+            Disclosure.OUTSIDE,
+            composition -> new ElectricalComposer(composition).compose()),
+        new DocumentPlan(
+            "trades/service-entrance.pdf",
+            "trades/service-entrance.md",
+            "entrance.title",
+            Disclosure.OUTSIDE,
+            composition -> new EntranceComposer(composition).compose()),
+        new DocumentPlan(
+            "trades/builder.pdf",
+            "trades/builder.md",
+            "builder.title",
+            Disclosure.OUTSIDE,
+            composition -> new BuilderComposer(composition).compose()),
+        new DocumentPlan(
+            "security-annex.pdf",
+            "security-annex.md",
+            "annex.title",
+            Disclosure.OWNER_ALONE,
+            composition -> new AnnexComposer(composition, TABLES).compose()),
+        new DocumentPlan(
+            "sign-off.pdf",
+            "sign-off.md",
+            "signoff.title",
+            composition -> new SignOffComposer(composition).compose()),
         new DocumentPlan(
             "check-report.pdf",
             "check-report.md",

@@ -10,10 +10,14 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,11 +29,20 @@ import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wallbook.AllWords;
 import wallbook.Approval;
+import wallbook.Jobs;
+import wallbook.compose.Describe;
+import wallbook.compose.Disclosure;
 import wallbook.compose.DocumentPlan;
 import wallbook.compose.Documents;
+import wallbook.record.Job;
+import wallbook.record.Place;
+import wallbook.record.PlaceUse;
 import wallbook.render.PdfPages;
 import wallbook.render.VeraPdf;
+import wallbook.wording.UnitSystem;
+import wallbook.wording.Wording;
 
 /** The packages of the sample jobs, built as a user builds them. */
 @TestInstance(Lifecycle.PER_CLASS)
@@ -143,6 +156,66 @@ class PackageTest {
     assertTrue(page.contains("id=\"run/KIT-02\""));
     assertFalse(page.contains("Security panel"), "the owner's copy was not asked for");
     assertTrue(outcomes.get("lakeside").out().contains(OfflinePage.FILE));
+  }
+
+  @Test
+  void noTradeSheetTellsWhatWatchesTheHouse() throws IOException {
+    Job job = Jobs.sample("lakeside");
+    Wording wording = new Wording(Locale.US, AllWords.ENGLISH, UnitSystem.FEET_AND_INCHES);
+    Set<PlaceUse> watching =
+        EnumSet.of(
+            PlaceUse.CAMERA,
+            PlaceUse.KEYPAD,
+            PlaceUse.CONTACT,
+            PlaceUse.MOTION_SENSOR,
+            PlaceUse.GLASS_BREAK_SENSOR,
+            PlaceUse.REPEATER);
+    List<String> secrets =
+        new ArrayList<>(List.of("camera", "keypad", "sensor", "contact,", "wireless contact"));
+    for (Place place : job.places()) {
+      if (watching.contains(place.use())) {
+        secrets.add(place.name());
+        if (place.offset().isPresent() || !place.ties().isEmpty()) {
+          secrets.add(
+              job.space(place.space()).name() + ", " + new Describe(job, wording).where(place));
+        }
+        job.runsAt(place).forEach(run -> secrets.add(run.label()));
+      }
+    }
+    for (DocumentPlan plan : Documents.all()) {
+      if (plan.file().startsWith("trades/")) {
+        String text = plain(text(new Arguments("lakeside", plan.file())));
+        for (String secret : secrets) {
+          assertFalse(text.contains(plain(secret)), plan.file() + " tells: " + secret);
+        }
+      }
+    }
+  }
+
+  private String text(Arguments which) throws IOException {
+    PdfPages pages = PdfPages.of(pdf(which));
+    StringBuilder text = new StringBuilder();
+    for (int page = 1; page <= pages.count(); page++) {
+      text.append(pages.text(page));
+    }
+    return text.toString();
+  }
+
+  private static String plain(String text) {
+    return text.replaceAll("[\\s\u00a0]+", " ").toLowerCase(Locale.ROOT);
+  }
+
+  @Test
+  void tradeSheetsAreShortAndTheCardIsOnePage() throws IOException {
+    for (DocumentPlan plan : Documents.all()) {
+      if (plan.disclosure() == Disclosure.OUTSIDE) {
+        int most = plan.file().startsWith("trades/") ? 3 : 1;
+        for (String sample : List.of("lakeside", "flat")) {
+          int pages = PdfPages.of(pdf(new Arguments(sample, plan.file()))).count();
+          assertTrue(pages <= most, sample + " " + plan.file() + ": " + pages + " pages");
+        }
+      }
+    }
   }
 
   @Test

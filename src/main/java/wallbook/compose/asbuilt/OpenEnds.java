@@ -110,7 +110,7 @@ final class OpenEnds {
     RunEnd other = end == run.from() ? run.to() : run.from();
     String found =
         end.head().isPresent()
-            ? text.where(end)
+            ? describe.shortEnd(end)
             : job.fibreOf(run).flatMap(Fibre::whereFound).or(run::note).orElse(RunText.NONE);
     return new OpenEnd(
         run.label(),
@@ -118,6 +118,6 @@ final class OpenEnds {
         describe.word(end.finish()),
         end.slack().map(wording::print).orElse(RunText.NONE),
         found,
-        text.where(other));
+        describe.shortEnd(other));
   }
 }

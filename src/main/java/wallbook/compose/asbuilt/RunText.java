@@ -14,12 +14,10 @@ import wallbook.wording.Wording;
 final class RunText {
   static final String NONE = "—";
 
-  private final Job job;
   private final Wording wording;
   private final Describe describe;
 
   RunText(Job job, Wording wording) {
-    this.job = job;
     this.wording = wording;
     this.describe = new Describe(job, wording);
   }
@@ -62,25 +60,6 @@ final class RunText {
   /** Length alone. */
   String plainLength(Run run) {
     return run.length().map(wording::print).orElse(NONE);
-  }
-
-  /** Where an end is; of a head, its panel by its short name. */
-  String where(RunEnd end) {
-    if (end.head().isEmpty() || end.panel().isEmpty()) {
-      return describe.end(end);
-    }
-    String head = job.head(end.head().get()).name();
-    return end.port().isPresent()
-        ? wording.say(
-            Phrase.of(
-                "asbuilt.head-port",
-                "head",
-                head,
-                "panel",
-                end.panel().get(),
-                "port",
-                end.port().get()))
-        : wording.say(Phrase.of("asbuilt.head-panel", "head", head, "panel", end.panel().get()));
   }
 
   /** How an end was left, wired and with what slack. */

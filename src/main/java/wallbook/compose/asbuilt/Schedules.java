@@ -135,7 +135,7 @@ final class Schedules {
         run.label(),
         near.jack().orElse(RunText.NONE),
         describe.cable(run),
-        text.where(other),
+        describe.shortEnd(other),
         text.length(run),
         text.end(near),
         describe.state(run),
@@ -181,7 +181,7 @@ final class Schedules {
         wording.print(used.port()),
         run.label(),
         describe.cable(run),
-        text.where(used.otherEnd()),
+        describe.shortEnd(used.otherEnd()),
         text.plainLength(run),
         text.end(here),
         describe.state(run),
@@ -197,8 +197,8 @@ final class Schedules {
                     run.label(),
                     run.serves().orElse(RunText.NONE),
                     describe.cable(run),
-                    text.where(run.from()),
-                    text.where(run.to()),
+                    describe.shortEnd(run.from()),
+                    describe.shortEnd(run.to()),
                     describe.state(run)))
         .toList();
   }

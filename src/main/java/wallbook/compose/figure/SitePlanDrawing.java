@@ -25,8 +25,6 @@ import wallbook.wording.Wording;
 
 /** Draws the house and its grounds with the places that are found by ties. */
 public final class SitePlanDrawing {
-  private static final double SITE_PLAN_MM = 190;
-
   private final Job job;
   private final Wording wording;
   private final Describe describe;
@@ -47,8 +45,10 @@ public final class SitePlanDrawing {
   /**
    * The plan with the places asked for, of those whose ties give a point; nothing if there is none,
    * or no outline of the house.
+   *
+   * @param tallestMm height that the drawing may take
    */
-  public Optional<SitePlan> of(Predicate<Place> which) {
+  public Optional<SitePlan> of(Predicate<Place> which, double tallestMm) {
     Map<Place, TiedPoint.Found> found = new LinkedHashMap<>();
     for (Place place : job.places()) {
       if (!place.ties().isEmpty()
@@ -87,7 +87,7 @@ public final class SitePlanDrawing {
                 .collect(Collectors.joining("; ")));
     return Optional.of(
         new SitePlan(
-            Frame.pageWide(wording.say("drawing.grounds.title"), alt, SITE_PLAN_MM),
+            Frame.pageWide(wording.say("drawing.grounds.title"), alt, tallestMm),
             houses,
             areas,
             corners,

@@ -22,6 +22,7 @@ import wallbook.wording.Wording;
 
 /** The grounds: every place that is found by ties, on a plan of the site and in a table. */
 final class Grounds {
+  private static final double SITE_PLAN_MM = 190;
   private static final Tables TABLES = new Tables();
 
   private final Job job;
@@ -44,7 +45,8 @@ final class Grounds {
     if (tied.isEmpty()) {
       return Optional.empty();
     }
-    Optional<SitePlan> plan = new SitePlanDrawing(job, wording, TABLES).of(place -> true);
+    Optional<SitePlan> plan =
+        new SitePlanDrawing(job, wording, TABLES).of(place -> true, SITE_PLAN_MM);
     return Optional.of(
         new GroundsSheet(
             plan.map(p -> p),

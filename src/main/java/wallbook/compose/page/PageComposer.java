@@ -32,6 +32,7 @@ import wallbook.wording.Wording;
 
 /** Composes the offline page for one reader. */
 public final class PageComposer {
+  private static final double TALLEST_SITE_PLAN_MM = 190;
   private static final Tables TABLES = new Tables();
 
   private final Outlook outlook;
@@ -73,7 +74,9 @@ public final class PageComposer {
         example(runs),
         copy(),
         roomCards.floors(),
-        new SitePlanDrawing(job, wording, TABLES).of(place -> true).map(Drawing.class::cast),
+        new SitePlanDrawing(job, wording, TABLES)
+            .of(place -> true, TALLEST_SITE_PLAN_MM)
+            .map(Drawing.class::cast),
         rooms,
         runs,
         heads,

@@ -38,6 +38,59 @@ public final class Results {
         source(assessment));
   }
 
+  /**
+   * An assessment in one line: value, limit, margin, answer and source; without a limit the value,
+   * without a value what decides.
+   */
+  public String line(Assessment assessment) {
+    ResultView view = view(assessment);
+    if (view.margin().isPresent()) {
+      return wording.say(
+          Phrase.of(
+              "result.line.judged",
+              "asked",
+              view.asked(),
+              "value",
+              view.value().orElse(""),
+              "limit",
+              view.limit().orElse(""),
+              "margin",
+              view.margin().get(),
+              "verdict",
+              view.verdict(),
+              "source",
+              view.source()));
+    }
+    if (assessment.verdict() == Verdict.INFORMATION && view.value().isPresent()) {
+      return wording.say(
+          Phrase.of(
+              "result.line.value",
+              "asked",
+              view.asked(),
+              "value",
+              view.value().get(),
+              "source",
+              view.source()));
+    }
+    String decides =
+        view.limitedBy()
+            .orElseGet(
+                () ->
+                    wording.say(
+                        Phrase.of("result.missing", "missing", String.join("; ", view.missing()))));
+    return wording.say(
+        Phrase.of(
+            "result.line.plain",
+            "asked",
+            view.asked(),
+            "verdict",
+            view.verdict(),
+            "decides",
+            decides,
+            "source",
+            view.source()));
+  }
+
   /** A verdict as an answer, such as "yes, under conditions". */
   public String verdict(Verdict verdict) {
     return wording.say("verdict." + verdict.name().toLowerCase(Locale.ROOT).replace('_', '-'));

@@ -32,16 +32,40 @@ final class SitePlanScene {
             .toList();
     PlanSheet sheet =
         new PlanSheet(plan.frame(), plan.unit(), PlanView.ExtentM.of(seen), plan.north());
-    Optional<Scene> labelled =
-        sheet.draw(MARGIN_MM, Optional.empty(), (view, box) -> layout.attempt(view, box, false));
-    if (labelled.isPresent()) {
-      return labelled.get();
+    for (Naming naming : Naming.values()) {
+      Optional<Scene> drawn =
+          sheet.draw(
+              MARGIN_MM, naming.table(plan), (view, box) -> layout.attempt(view, box, naming));
+      if (drawn.isPresent()) {
+        return drawn.get();
+      }
     }
-    List<List<String>> rows = plan.marks().stream().map(SitePlanScene::tableRow).toList();
-    KeyTable table = KeyTable.of(rows, plan.frame().widthMm(), plan.frame().maxHeightMm() / 2);
-    return sheet
-        .draw(MARGIN_MM, Optional.of(table), (view, box) -> layout.attempt(view, box, true))
-        .orElseThrow(() -> new IllegalStateException("no room on the sheet for this site"));
+    throw new IllegalStateException("no room on the sheet for this site");
+  }
+
+  /** How places and corners are named, the plainest first. */
+  private enum Naming {
+    /** Text at each. */
+    TEXT,
+    /** Numbers at the places, text at the corners. */
+    PLACES_NUMBERED,
+    /** Numbers at all. */
+    ALL_NUMBERED,
+    /** Numbers fixed to their symbols, for sites so full that numbers on leaders find no room. */
+    TAGGED;
+
+    /** What the numbers stand for. */
+    private Optional<KeyTable> table(SitePlan plan) {
+      if (this == TEXT) {
+        return Optional.empty();
+      }
+      List<List<String>> rows = new ArrayList<>();
+      plan.marks().stream().map(SitePlanScene::tableRow).forEach(rows::add);
+      if (this != PLACES_NUMBERED) {
+        plan.corners().forEach(corner -> rows.add(List.of(corner.name())));
+      }
+      return Optional.of(KeyTable.of(rows, plan.frame().widthMm(), plan.frame().maxHeightMm() / 2));
+    }
   }
 
   private static List<String> tableRow(SitePlan.SiteMark mark) {
@@ -50,7 +74,7 @@ final class SitePlanScene {
     return row;
   }
 
-  private Optional<Canvas> attempt(PlanView view, Box sheet, boolean numbered) {
+  private Optional<Canvas> attempt(PlanView view, Box sheet, Naming naming) {
     Canvas canvas = new Canvas();
     List<Seg> lines = outlines(canvas, view);
     List<SymbolSpots.Wanted> wanted =
@@ -75,15 +99,13 @@ final class SitePlanScene {
       List<String> lost = ties(canvas, view, mark, taken, lines);
       texts.add(Stream.concat(mark.label().stream(), lost.stream()).toList());
     }
-    List<TextBlock> labels =
-        new ArrayList<>(numbered ? Labels.numbers(texts.size()) : Labels.texts(texts));
-    plan.corners()
-        .forEach(
-            corner ->
-                labels.add(TextBlock.wrapped(List.of(corner.name()), Item.Type.LABEL_BOLD, 24)));
+    List<TextBlock> labels = labels(texts, naming);
     List<Box> solid = taken.subList(symbols.size(), taken.size());
+    List<LabelWish> wishes = Labels.wishes(symbols, labels);
     Optional<List<PlacedLabel>> places =
-        LabelPlacer.place(new Surroundings(sheet, solid, lines), Labels.wishes(symbols, labels));
+        naming == Naming.TAGGED
+            ? Optional.of(Labels.tags(wishes))
+            : LabelPlacer.place(new Surroundings(sheet, solid, lines), wishes);
     if (places.isEmpty()) {
       return Optional.empty();
     }
@@ -104,6 +126,20 @@ final class SitePlanScene {
     }
     names(canvas, view, taken, lines);
     return Optional.of(canvas);
+  }
+
+  /** What stands at each place, then at each corner. */
+  private List<TextBlock> labels(List<List<String>> texts, Naming naming) {
+    if (naming == Naming.ALL_NUMBERED || naming == Naming.TAGGED) {
+      return Labels.numbers(texts.size() + plan.corners().size());
+    }
+    List<TextBlock> labels =
+        new ArrayList<>(naming == Naming.TEXT ? Labels.texts(texts) : Labels.numbers(texts.size()));
+    plan.corners()
+        .forEach(
+            corner ->
+                labels.add(TextBlock.wrapped(List.of(corner.name()), Item.Type.LABEL_BOLD, 24)));
+    return labels;
   }
 
   private List<Seg> outlines(Canvas canvas, PlanView view) {
