@@ -6,18 +6,13 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.regex.Pattern;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.jsoup.helper.W3CDom;
 import org.jsoup.nodes.Document;
 import org.w3c.dom.Element;
@@ -36,28 +31,7 @@ final class PdfPrinter {
   private static final String UNPRINTABLE = "\uFFFD";
 
   private final Fonts fonts = new Fonts();
-  private final byte[] colours = colours();
-
-  /**
-   * PDFBox 3.0.8 hands the profile through the Java at hand, and some write their own name into it.
-   */
-  private void restoreColours(PDDocument pdf) throws IOException {
-    for (PDOutputIntent intent : pdf.getDocumentCatalog().getOutputIntents()) {
-      COSStream profile = intent.getDestOutputIntent();
-      try (OutputStream out = profile.createOutputStream(COSName.FLATE_DECODE)) {
-        out.write(colours);
-      }
-    }
-  }
-
-  /** The program's own profile: that of the Java at hand differs from one Java to the next. */
-  private static byte[] colours() {
-    try (InputStream in = PdfPrinter.class.getResourceAsStream("/wallbook/colour/srgb.icc")) {
-      return in.readAllBytes();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
+  private final ColourProfile colours = new ColourProfile();
 
   /**
    * @param template whom to blame for what can't be printed
@@ -89,14 +63,14 @@ final class PdfPrinter {
       builder.useSVGDrawer(DrawingFonts.drawer(fonts));
       builder.usePdfUaAccessibility(true);
       builder.usePdfAConformance(PdfAConformance.PDFA_3_A);
-      builder.useColorProfile(colours);
+      builder.useColorProfile(colours.bytes());
       builder.withProducer("wallbook " + facts.generatorVersion());
       fonts.offer(pdf, builder);
       try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
         renderer.createPDFWithoutClosing();
       }
       log.throwFirst(template);
-      restoreColours(pdf);
+      colours.restore(pdf);
       PdfFinish finish = new PdfFinish(pdf, facts);
       finish.dropEmptyFeet();
       finish.describeLinks();

@@ -1,8 +1,5 @@
 package wallbook.render.labels;
 
-import java.awt.color.ColorSpace;
-import java.awt.color.ICC_Profile;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -12,14 +9,13 @@ import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
-import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import wallbook.render.ColourProfile;
 import wallbook.render.DocumentFacts;
 
 /** What a PDF needs around its pages to be accessible (PDF/UA-1) and an archive (PDF/A-3a). */
 final class ArchiveFrame {
   private static final String METADATA = "/wallbook/pdf/label-metadata.xml";
-  private static final String COLOURS = "sRGB IEC61966-2.1";
   private static final float PDF_VERSION = 1.7f;
 
   private ArchiveFrame() {}
@@ -40,20 +36,10 @@ final class ArchiveFrame {
     preferences.setDisplayDocTitle(true);
     preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
     catalog.setViewerPreferences(preferences);
-    catalog.addOutputIntent(colours(pdf));
+    new ColourProfile().putInto(pdf);
     PDMetadata metadata = new PDMetadata(pdf);
     metadata.importXMPMetadata(metadata(title, producer).getBytes(StandardCharsets.UTF_8));
     catalog.setMetadata(metadata);
-  }
-
-  private static PDOutputIntent colours(PDDocument pdf) throws IOException {
-    byte[] profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
-    PDOutputIntent intent = new PDOutputIntent(pdf, new ByteArrayInputStream(profile));
-    intent.setInfo(COLOURS);
-    intent.setOutputCondition(COLOURS);
-    intent.setOutputConditionIdentifier(COLOURS);
-    intent.setRegistryName("http://www.color.org");
-    return intent;
   }
 
   private static String metadata(String title, String producer) throws IOException {

@@ -13,8 +13,8 @@ import wallbook.stock.TypeSize;
 /**
  * Sets a label and the parts beneath it into a rectangle, so that everything fits as measured:
  * comfortable sizes and the fullest forms first, then shorter forms, then smaller sizes, then
- * without what may be left out, then with the label broken into lines; never smaller than is
- * legible.
+ * without what may be left out, then with the label broken into lines, at last with an ellipsis for
+ * the rest of a text, never of the label; never smaller than is legible.
  */
 final class Stack {
   private final Typesetter type;
@@ -50,7 +50,7 @@ final class Stack {
     for (Effort effort : Effort.values()) {
       List<Sizes> allowed =
           pairs.get(effort).stream().filter(sizes -> sizes.within(house.limit(slot))).toList();
-      for (List<Part> form : forms(parts, effort.leaveOut)) {
+      for (List<Part> form : forms(parts, effort.texts)) {
         for (Sizes sizes : allowed) {
           List<String> lines =
               effort.broken
@@ -74,37 +74,48 @@ final class Stack {
 
   /** What is given up to make things fit, in this order. */
   private enum Effort {
-    NONE(false, false, false, false),
-    SMALLER_LABEL(true, false, false, false),
-    SMALLER_TEXT(true, true, false, false),
-    LEAVE_OUT(true, true, true, false),
-    BROKEN_LABEL(true, true, false, true),
-    BROKEN_LABEL_ALONE(true, true, true, true);
+    NONE(false, false, Texts.WHOLE, false),
+    SMALLER_LABEL(true, false, Texts.WHOLE, false),
+    SMALLER_TEXT(true, true, Texts.WHOLE, false),
+    LEAVE_OUT(true, true, Texts.NEEDED, false),
+    BROKEN_LABEL(true, true, Texts.WHOLE, true),
+    BROKEN_LABEL_LEAVE_OUT(true, true, Texts.NEEDED, true),
+    SHORTEN(true, true, Texts.SHORTENED, false),
+    BROKEN_LABEL_SHORTEN(true, true, Texts.SHORTENED, true);
 
     private final boolean smallLabel;
     private final boolean smallText;
-    private final boolean leaveOut;
+    private final Texts texts;
     private final boolean broken;
 
-    Effort(boolean smallLabel, boolean smallText, boolean leaveOut, boolean broken) {
+    Effort(boolean smallLabel, boolean smallText, Texts texts, boolean broken) {
       this.smallLabel = smallLabel;
       this.smallText = smallText;
-      this.leaveOut = leaveOut;
+      this.texts = texts;
       this.broken = broken;
     }
+  }
+
+  /** How much of the text beneath a label is printed. */
+  private enum Texts {
+    WHOLE,
+    /** Without what may be left out. */
+    NEEDED,
+    /** Of what is needed, as much as there is room for. */
+    SHORTENED
   }
 
   private static List<TypeSize> usual(List<TypeSize> sizes) {
     return sizes.stream().filter(TypeSize::usual).toList();
   }
 
-  /**
-   * The parts in each of their forms, the fullest first.
-   *
-   * @param leaveOut whether parts that may be left out are
-   */
-  private static List<List<Part>> forms(List<Part> parts, boolean leaveOut) {
-    List<Part> kept = parts.stream().filter(p -> !leaveOut || !p.optional()).toList();
+  /** The parts in each of their forms, the fullest first. */
+  private static List<List<Part>> forms(List<Part> parts, Texts texts) {
+    List<Part> kept =
+        parts.stream()
+            .filter(p -> texts == Texts.WHOLE || !p.optional())
+            .map(p -> texts == Texts.SHORTENED && p instanceof Part.Text t ? t.shortened() : p)
+            .toList();
     int most = kept.stream().mapToInt(Part::forms).max().orElse(1);
     List<List<Part>> forms = new ArrayList<>();
     for (int i = 0; i < most; i++) {

@@ -234,6 +234,18 @@ class LabelPrinterTest {
   }
 
   @Test
+  void aTextTooLongForItsLabelEndsInAnEllipsisAndTheLabelStaysWhole() throws IOException {
+    String word = "Westminsterabbeystyledrawingroom";
+    Job job = Jobs.job(house("S-01", word + " of the west wing", word + word + " " + word));
+    for (String sheet : List.of("letter-flag", "letter-wrap-thin", "tape-9-flag")) {
+      Printed printed = Printed.of(job, sheet);
+      String text = PdfPages.of(printed.pdf().orElseThrow()).text(sheet.startsWith("tape") ? 3 : 1);
+      assertTrue(text.contains("S-01"), text);
+      assertTrue(text.contains("\u2026"), text);
+    }
+  }
+
+  @Test
   void aWrapThatDoesNotSuitACableIsSaidOnceForItsType() {
     Printed printed = Printed.of(LAKESIDE, "letter-wrap-thin");
     List<Finding> findings = printed.findings().inReportOrder();
