@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -97,13 +99,40 @@ class HostileTextTest {
     String into = place.resolve("out").toString();
     int code =
         Main.run(
-            printed, printed, false, "build", file.toString(), "--into", into, "--allow-warnings");
+            printed,
+            printed,
+            false,
+            "build",
+            file.toString(),
+            "--into",
+            into,
+            "--allow-warnings",
+            "--label-sheets",
+            wideSheets(place).toString(),
+            "--label-sheet",
+            "wide-ports");
     assertEquals(ExitCode.CLEAN, code, said::toString);
     folder = place.resolve("out").resolve("flat-r1");
     for (Path pdf : files(".pdf")) {
       try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
         texts.put(pdf.getFileName().toString(), closed(TaggedText.of(document)));
       }
+    }
+  }
+
+  /** Ports far enough apart for labels that no one would give a cable. */
+  private static Path wideSheets(Path place) throws IOException {
+    String table = "/wallbook/reference/label-sheets.csv";
+    try (InputStream in = HostileTextTest.class.getResourceAsStream(table)) {
+      List<String> lines = new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+      List<String> kept =
+          lines.stream().filter(l -> l.startsWith("#") || l.startsWith("name,")).toList();
+      Path file = place.resolve("sheets.csv");
+      Files.writeString(
+          file,
+          String.join("\n", kept)
+              + "\nwide-ports,port_strips,a4,297,210,1,5,15,20,267,36,264,34,0.6,,,,4,no,wide\n");
+      return file;
     }
   }
 
@@ -165,7 +194,7 @@ class HostileTextTest {
           for (Matcher found = mark.matcher(text); found.find(); ) {
             String whole = closed(written.get(found.group()));
             int start = found.start() - whole.indexOf(found.group());
-            if (!text.startsWith(whole, start)) {
+            if (!text.startsWith(whole, start) && !isShortened(text, start, whole)) {
               broken.add(
                   file
                       + ": "
@@ -179,6 +208,12 @@ class HostileTextTest {
         });
     assertEquals(Set.of(), broken);
     assertTrue(printed.size() > written.size() / 2, printed.size() + " of " + written.size());
+  }
+
+  /** Whether a label, which has little room, shows where a text goes on. */
+  private static boolean isShortened(String text, int start, String whole) {
+    int end = text.indexOf('…', Math.max(0, start));
+    return start >= 0 && end > start && whole.startsWith(text.substring(start, end));
   }
 
   @Test

@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -148,13 +147,24 @@ final class LabelPdf {
     return box;
   }
 
-  /** What the file was made from, for its identifier. */
+  /**
+   * What the file was made from, for its identifier. Lengths are whole micrometres, since one Java
+   * writes a fraction with other digits than the next.
+   */
   private String identity(LabelSheet sheet, List<SheetPage> pages) {
-    return sheet
-        + facts.toString()
-        + pages.stream()
-            .flatMap(page -> page.labels().stream())
-            .map(placed -> placed.area() + placed.label().toString())
-            .collect(Collectors.joining("\n"));
+    StringBuilder identity = new StringBuilder(sheet.name()).append(facts);
+    for (SheetPage page : pages) {
+      for (SheetPage.Placed placed : page.labels()) {
+        identity.append('\n').append(micrometres(placed.area().xMm()));
+        identity.append(' ').append(micrometres(placed.area().yMm()));
+        placed.face().lines().forEach(line -> identity.append('\n').append(line.text()));
+        placed.face().code().ifPresent(code -> identity.append('\n').append(code.text()));
+      }
+    }
+    return identity.toString();
+  }
+
+  private static long micrometres(double mm) {
+    return Math.round(mm * 1000);
   }
 }
