@@ -64,10 +64,23 @@ final class PlausibleChecks implements Check {
       return;
     }
     SourcePosition at = origin(thing).position(field.key());
-    Optional<Object> never = bound(range.get(), "never_below", field);
+    Optional<Object> neverBelow = bound(range.get(), "never_below", field);
     Object least = bound(range.get(), "least", field).orElseThrow();
     Object most = bound(range.get(), "most", field).orElseThrow();
-    if (never.isPresent() && order(value, never.get()) < 0) {
+    Optional<Object> neverAbove = bound(range.get(), "never_above", field);
+    if (neverAbove.isPresent() && order(value, neverAbove.get()) > 0) {
+      findings.add(
+          Finding.of(
+              Severity.ERROR,
+              "value-above-most",
+              at,
+              "key",
+              field.key(),
+              "value",
+              value,
+              "most",
+              neverAbove.get()));
+    } else if (neverBelow.isPresent() && order(value, neverBelow.get()) < 0) {
       findings.add(
           Finding.of(
               Severity.ERROR,
@@ -78,7 +91,7 @@ final class PlausibleChecks implements Check {
               "value",
               value,
               "least",
-              never.get()));
+              neverBelow.get()));
     } else if (order(value, least) < 0 || order(value, most) > 0) {
       findings.add(
           Finding.of(

@@ -76,6 +76,17 @@ class PlausibleChecksTest {
     run("bundle: 12").findsNo("implausible-value");
   }
 
+  /** Found by mutation: the map of two thousand million ports filled the memory. */
+  @Test
+  void moreThanAnyDocumentCouldListIsAnError() {
+    String head = "[{id: closet, name: C, kind: rack, space: den, panels: [{id: X, name: X, ";
+    var finding =
+        house()
+            .with("heads", head + "kind: patch_panel, ports: ¶2147483647}]}]")
+            .finds("value-above-most");
+    assertEquals(Severity.ERROR, finding.severity());
+  }
+
   @Test
   void everyRangeIsOfAFieldOfTheRecord() throws Exception {
     Map<String, Field> fields = numericFields();
