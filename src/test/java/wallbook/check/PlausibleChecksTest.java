@@ -87,6 +87,13 @@ class PlausibleChecksTest {
     assertEquals(Severity.ERROR, finding.severity());
   }
 
+  /** Found by mutation: the pulling tension after such a bend is no finite number. */
+  @Test
+  void aFigureThatNothingCanBeComputedByIsAnError() {
+    run("length: ¶1e9 ft").finds("value-above-most");
+    run("length: 1500 ft").findsNo("value-above-most");
+  }
+
   @Test
   void everyRangeIsOfAFieldOfTheRecord() throws Exception {
     Map<String, Field> fields = numericFields();
