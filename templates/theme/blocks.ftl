@@ -5,6 +5,7 @@
   <@block.caution>...</@block.caution>   what can damage something
   <@block.note>...</@block.note>         what helps to know
   <@block.figure view.plan>caption</@block.figure>   a drawing or photograph with its caption
+  <@block.photos view.photos/>           photographs, each with its caption
   <@block.compact>...</@block.compact>   a table of many columns, in smaller type; the widths of its
                                          columns in per cent: <@block.compact columns="40 30 30">
   <@block.small>...</@block.small>       what a result takes for granted, in smaller type
@@ -45,6 +46,24 @@ ${.data_model.figure(drawing)}
 
 </div>
 </div>
+</#macro>
+<#macro photos views>
+<#if views?has_content>
+<div class="photos">
+<#list views as photo>
+<div class="figure<#if photo.upright> upright</#if>">
+${.data_model.figure(photo.figure)}
+
+<div class="caption">
+
+**${photo.shown?cap_first}.** ${photo.caption}
+
+</div>
+</div>
+</#list>
+</div>
+</#if>
+
 </#macro>
 <#macro compact columns="">
 <div class="compact"<#if columns?has_content> data-columns="${columns}"</#if>>

@@ -45,6 +45,7 @@ public final class Checks {
             new GapChecks(),
             new ExceptionChecks(),
             new JobFactChecks(),
+            new LookChecks(tables, figures),
             new PhotoChecks(),
             new OpeningChecks(figures),
             new PositionGapChecks(figures),

@@ -1,18 +1,13 @@
 package wallbook.check;
 
-import java.util.List;
-import java.util.Locale;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.record.Job;
 import wallbook.record.Photo;
-import wallbook.wording.Phrase;
 
-/** Photographs: what they show, and whether documents can show them. */
+/** Photographs: what they show. Whether documents can show them, reading tells. */
 final class PhotoChecks implements Check {
-  private static final List<String> ENDINGS = List.of(".jpg", ".jpeg", ".png");
-
   @Override
   public void look(Job job, Findings findings) {
     for (Photo photo : job.photos()) {
@@ -24,18 +19,6 @@ final class PhotoChecks implements Check {
                 photo.origin().position(),
                 "file",
                 photo.file()));
-      }
-      String name = photo.file().toLowerCase(Locale.ROOT);
-      if (ENDINGS.stream().noneMatch(name::endsWith)) {
-        findings.add(
-            Finding.of(
-                    Severity.WARNING,
-                    "photo-of-unknown-form",
-                    photo.origin().position("file"),
-                    "file",
-                    photo.file())
-                .found(photo.file())
-                .expecting(Phrase.of("expected.one-of", "choices", String.join(", ", ENDINGS))));
       }
     }
   }

@@ -79,7 +79,8 @@ final class Handover {
     Job job = reading.job().orElseThrow();
     console.progress(wording.say("build.assessing"));
     Composition composition = Computation.of(reading, tables, wording);
-    DocumentRenderer renderer = new DocumentRenderer(templates, wording, new PlanFigures());
+    DocumentRenderer renderer =
+        new DocumentRenderer(templates, wording, new PlanFigures(), Looks.of(job, tables));
     byte[] recordBytes = Files.readAllBytes(record);
     LocalDate issued = Issue.date(job.facts()).orElseThrow();
     Attachment attached =

@@ -12,11 +12,11 @@ import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.finding.SourcePosition;
+import wallbook.picture.Picture;
 import wallbook.record.Cable;
 import wallbook.record.Job;
 import wallbook.record.JobRecord;
 import wallbook.record.Kind;
-import wallbook.record.Photo;
 import wallbook.record.RunTest;
 import wallbook.record.SweepPoint;
 import wallbook.reference.Tables;
@@ -41,7 +41,7 @@ public final class JobReader {
     this.soundPart = new SoundPart(catalogue.stream().map(Cable::id).collect(Collectors.toSet()));
   }
 
-  /** Reads a record from its file; sweeps are read from the files beside it. */
+  /** Reads a record from its file; sweeps and pictures are read from the files beside it. */
   public ReadResult read(Path file) {
     String shown = file.toString().replace('\\', '/');
     Path parent = file.toAbsolutePath().getParent();
@@ -79,17 +79,19 @@ public final class JobReader {
             .flatMap(node -> new Binder(places, findings, ids).bind(node, JobRecord.class));
     ids.reportUnresolved();
     Map<String, List<SweepPoint>> sweeps = new HashMap<>();
+    Map<String, Picture> pictures = new HashMap<>();
     record.ifPresent(
         r -> {
           checkFormat(r, findings);
           r.tests().forEach(test -> readSweep(test, folder, sweeps, findings));
-          r.photos().forEach(photo -> checkPhoto(photo, folder, findings));
+          pictures.putAll(new PictureFiles(folder, findings).read(r));
         });
     if (findings.hasErrors()) {
-      Optional<Job> sound = record.map(soundPart::of).map(r -> new Job(r, catalogue, sweeps));
+      Optional<Job> sound =
+          record.map(soundPart::of).map(r -> new Job(r, catalogue, sweeps, pictures));
       return new ReadResult(Optional.empty(), sound, findings.inReportOrder());
     }
-    Optional<Job> job = record.map(r -> new Job(r, catalogue, sweeps));
+    Optional<Job> job = record.map(r -> new Job(r, catalogue, sweeps, pictures));
     return new ReadResult(job, job, findings.inReportOrder());
   }
 
@@ -104,20 +106,6 @@ public final class JobReader {
                   record.format())
               .found(Integer.toString(record.format()))
               .expecting(Phrase.of("expected.format", "format", FORMAT)));
-    }
-  }
-
-  private static void checkPhoto(Photo photo, RecordFolder folder, Findings findings) {
-    if (folder.file(photo.file()).isEmpty()) {
-      findings.add(
-          Finding.of(
-                  Severity.WARNING,
-                  "photo-missing",
-                  photo.origin().position("file"),
-                  "file",
-                  photo.file())
-              .found(photo.file())
-              .expecting(Phrase.of("expected.file-beside")));
     }
   }
 

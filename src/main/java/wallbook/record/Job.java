@@ -8,14 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import wallbook.picture.Picture;
 
 /**
- * A job: its record, the cable types it may refer to, the sweeps read from files beside it, and
- * look-up by id. Immutable. References in a job that was read without errors always resolve.
+ * A job: its record, the cable types it may refer to, the sweeps and pictures read from files
+ * beside it, and look-up by id. Immutable. References in a job that was read without errors always
+ * resolve.
  */
 public final class Job {
   private final JobRecord record;
   private final Map<String, List<SweepPoint>> sweeps;
+  private final Map<String, Picture> pictures;
   private final Map<String, Floor> floors;
   private final Map<String, Space> spaces;
   private final Map<String, Corner> corners;
@@ -34,9 +37,16 @@ public final class Job {
   /**
    * @param catalogue built-in cable types; one of the record's own with the same id goes before
    * @param sweeps points of each test's sweep by the test's id
+   * @param pictures photographs and logo by the name of the file in the record; one that can't be
+   *     shown is absent
    */
-  public Job(JobRecord record, List<Cable> catalogue, Map<String, List<SweepPoint>> sweeps) {
+  public Job(
+      JobRecord record,
+      List<Cable> catalogue,
+      Map<String, List<SweepPoint>> sweeps,
+      Map<String, Picture> pictures) {
     this.record = record;
+    this.pictures = Map.copyOf(pictures);
     Map<String, List<SweepPoint>> copied = new HashMap<>();
     sweeps.forEach((test, points) -> copied.put(test, List.copyOf(points)));
     this.sweeps = Map.copyOf(copied);
@@ -193,6 +203,16 @@ public final class Job {
   /** Points of a test's sweep; empty if it has none. */
   public List<SweepPoint> sweepOf(RunTest test) {
     return sweeps.getOrDefault(test.id(), List.of());
+  }
+
+  /** What a photograph shows, if its file could be read. */
+  public Optional<Picture> pictureOf(Photo photo) {
+    return Optional.ofNullable(pictures.get(photo.file()));
+  }
+
+  /** The integrator's logo, if the record names one and its file could be read. */
+  public Optional<Picture> logo() {
+    return facts().look().flatMap(Look::logo).map(pictures::get);
   }
 
   /** Runs that end at a place, in the order of the record. */

@@ -39,6 +39,7 @@ public record JobFacts(
             value = "Adopted codes with edition, as the integrator states them.",
             example = "NEC 2023 as locally amended")
         List<String> codes,
+    @Says("The integrator's own look of the documents.") Optional<Look> look,
     @Says("Anything a later reader should know.") Optional<String> note) {
   public JobFacts {
     history = List.copyOf(history);

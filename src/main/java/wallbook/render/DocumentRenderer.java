@@ -16,13 +16,14 @@ import wallbook.wording.Wording;
  *
  * <p>A template sees {@code view} (the model), {@code facts} (the {@link DocumentFacts}), and the
  * functions {@code say}, {@code anchor} and {@code figure}. The frame, {@code theme/frame.html},
- * sees {@code facts}, {@code head} (the {@link DocumentHead}) and {@code contents} (the headings to
- * list).
+ * sees {@code facts}, {@code head} (the {@link DocumentHead}), {@code contents} (the headings to
+ * list) and, where there are any, {@code maker}, {@code logo} and {@code logoWidth}.
  */
 public final class DocumentRenderer {
   private static final String FRAME = "theme/frame.html";
 
   private final Templates templates;
+  private final HouseStyle style;
   private final Theme theme;
   private final FigureRenderer figureRenderer;
   private final PdfPrinter printer = new PdfPrinter();
@@ -35,8 +36,22 @@ public final class DocumentRenderer {
    */
   public DocumentRenderer(TemplateSource source, Wording wording, FigureRenderer figureRenderer)
       throws TemplateProblem {
+    this(source, wording, figureRenderer, HouseStyle.NONE);
+  }
+
+  /**
+   * @param source where templates come from
+   * @param wording words and units of the reader
+   * @param figureRenderer draws what templates give to {@code figure}
+   * @param style the look of one house of integrators
+   * @throws TemplateProblem if the theme is broken
+   */
+  public DocumentRenderer(
+      TemplateSource source, Wording wording, FigureRenderer figureRenderer, HouseStyle style)
+      throws TemplateProblem {
     this.templates = Templates.ofDocuments(source, wording);
-    this.theme = new Theme(source, templates, wording);
+    this.style = style;
+    this.theme = new Theme(source, templates, wording, style);
     this.figureRenderer = figureRenderer;
   }
 
@@ -72,6 +87,13 @@ public final class DocumentRenderer {
       throws TemplateProblem {
     List<Heading> listed =
         headings.stream().filter(heading -> heading.level() <= head.contents()).toList();
-    return templates.fill(FRAME, Map.of("facts", facts, "head", head, "contents", listed));
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("facts", facts);
+    values.put("head", head);
+    values.put("contents", listed);
+    style.maker().ifPresent(maker -> values.put("maker", maker));
+    style.logoAddress().ifPresent(address -> values.put("logo", address));
+    style.logoWidth().ifPresent(width -> values.put("logoWidth", width));
+    return templates.fill(FRAME, values);
   }
 }

@@ -40,6 +40,10 @@ public sealed interface Figure {
     }
 
     String mediaType() {
+      return mediaTypeOf(bytes);
+    }
+
+    static String mediaTypeOf(byte[] bytes) {
       return mediaType(bytes).orElseThrow();
     }
 

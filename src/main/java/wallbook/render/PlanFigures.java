@@ -2,14 +2,19 @@ package wallbook.render;
 
 import java.util.Optional;
 import wallbook.compose.drawing.Drawing;
+import wallbook.compose.figure.Photograph;
 import wallbook.render.drawing.DrawingSvg;
 
-/** Draws the drawings of the view models: plans, elevations, diagrams. */
+/** Shows the pictures of the view models: plans, elevations, diagrams, photographs. */
 public final class PlanFigures implements FigureRenderer {
   private final DrawingSvg drawings = new DrawingSvg();
 
   @Override
   public Optional<Figure> figure(Object drawing) {
+    if (drawing instanceof Photograph photograph) {
+      return Optional.of(
+          new Figure.Photograph(photograph.picture().file(), photograph.alternative()));
+    }
     return drawing instanceof Drawing known
         ? Optional.of(new Figure.Drawing(drawings.svg(known), known.frame().altText()))
         : Optional.empty();

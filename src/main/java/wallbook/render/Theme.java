@@ -32,10 +32,13 @@ final class Theme {
   private final Map<String, String> measures = new LinkedHashMap<>();
   private final Templates templates;
   private final Wording wording;
+  private final HouseStyle style;
 
-  Theme(TemplateSource source, Templates templates, Wording wording) throws TemplateProblem {
+  Theme(TemplateSource source, Templates templates, Wording wording, HouseStyle style)
+      throws TemplateProblem {
     this.templates = templates;
     this.wording = wording;
+    this.style = style;
     Properties file = new Properties();
     try {
       file.load(new StringReader(source.read(MEASURES)));
@@ -49,6 +52,13 @@ final class Theme {
       }
       measures.put(name, value);
     }
+    style
+        .accent()
+        .ifPresent(
+            accent -> {
+              measures.put("accent", accent.colour().toString());
+              measures.put("accent-tint", accent.ground().toString());
+            });
   }
 
   /** The stylesheet of one document. */
@@ -75,6 +85,8 @@ final class Theme {
             head,
             "revision",
             wording.say(revision),
+            "footer",
+            style.footer().orElse(""),
             "invented",
             facts.invented() ? wording.say("theme.invented") : ""));
   }

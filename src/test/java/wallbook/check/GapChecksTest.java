@@ -148,16 +148,6 @@ class GapChecksTest {
   }
 
   @Test
-  void aPhotographIsAJpegOrAPng() {
-    house()
-        .with("photos", "- {file: ¶a.heic, space: den, stage: final, caption: A wall}")
-        .finds("photo-of-unknown-form");
-    house()
-        .with("photos", "- {file: A.JPG, space: den, stage: final, caption: A wall}")
-        .findsNo("photo-of-unknown-form");
-  }
-
-  @Test
   void aPlaceIsSomewhere() {
     String start = "id: d1, name: One, space: den, kind: wall_plate, use: data";
     house()

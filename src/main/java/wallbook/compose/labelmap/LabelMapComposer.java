@@ -18,6 +18,8 @@ import wallbook.compose.drawing.SymbolKind;
 import wallbook.compose.figure.PanelDrawing;
 import wallbook.compose.figure.PanelRuns;
 import wallbook.compose.figure.PlanDrawings;
+import wallbook.compose.figure.PhotoView;
+import wallbook.compose.figure.Photographs;
 import wallbook.compose.labelmap.LabelMapView.CableRow;
 import wallbook.compose.labelmap.LabelMapView.FloorSheet;
 import wallbook.compose.labelmap.LabelMapView.HeadSheet;
@@ -52,6 +54,7 @@ public final class LabelMapComposer {
   private final Wording wording;
   private final Describe describe;
   private final PlanDrawings drawings;
+  private final Photographs photographs;
 
   public LabelMapComposer(Composition composition) {
     this.job = composition.job();
@@ -59,6 +62,7 @@ public final class LabelMapComposer {
     this.wording = composition.wording();
     this.describe = composition.describe();
     this.drawings = new PlanDrawings(job, wording);
+    this.photographs = new Photographs(job, wording);
   }
 
   /** The label map of the whole house. */
@@ -93,7 +97,8 @@ public final class LabelMapComposer {
 
   private Optional<RoomSheet> room(Space space) {
     List<Place> places = job.places().stream().filter(p -> p.space().equals(space.id())).toList();
-    if (places.isEmpty()) {
+    List<PhotoView> photos = photographs.of(space);
+    if (places.isEmpty() && photos.isEmpty()) {
       return Optional.empty();
     }
     Optional<RoomPlan> plan = drawings.room(space, places);
@@ -113,7 +118,8 @@ public final class LabelMapComposer {
             drawings.elevations(space, places),
             used.isEmpty() ? Optional.empty() : Optional.of(drawings.legend(used)),
             places.stream().map(this::place).toList(),
-            unplaced));
+            unplaced,
+            photos));
   }
 
   private PlaceRow place(Place place) {
@@ -157,7 +163,8 @@ public final class LabelMapComposer {
             .map(letter -> space.name() + ", " + describe.wall(space, letter))
             .orElse(space.name()),
         panels,
-        loose);
+        loose,
+        photographs.of(head));
   }
 
   private PanelSheet panel(Head head, Panel panel) {

@@ -4,12 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import wallbook.compose.CautionView;
 import wallbook.compose.drawing.Drawing;
+import wallbook.compose.figure.PhotoView;
 
 /**
  * The label map, ready to print: a plan a floor, a sheet a room, a sheet a head, and the grounds.
  *
  * @param floors storeys from below
- * @param rooms spaces with places, by floor from below
+ * @param rooms spaces with places or photographs, by floor from below
  * @param heads where cables come home
  * @param grounds outdoor places on a plan; absent if the house has none with a position
  */
@@ -29,6 +30,7 @@ public record LabelMapView(
    * @param plan the room from above, if its outline is recorded
    * @param elevations walls that hold a place
    * @param unplaced places whose position is not recorded, by name
+   * @param photos what the room looked like, before drywall first
    */
   public record RoomSheet(
       String name,
@@ -37,7 +39,8 @@ public record LabelMapView(
       List<Drawing> elevations,
       Optional<Drawing> legend,
       List<PlaceRow> places,
-      List<String> unplaced) {}
+      List<String> unplaced,
+      List<PhotoView> photos) {}
 
   /** A place of a room with its cables. */
   public record PlaceRow(String name, String kind, String where, List<CableRow> cables) {}
@@ -48,7 +51,11 @@ public record LabelMapView(
 
   /** A head with its panels. */
   public record HeadSheet(
-      String name, String where, List<PanelSheet> panels, List<CableRow> loose) {}
+      String name,
+      String where,
+      List<PanelSheet> panels,
+      List<CableRow> loose,
+      List<PhotoView> photos) {}
 
   /** A panel with a drawing and a line for each port in use. */
   public record PanelSheet(String name, String kind, Drawing map, List<PortRow> ports) {}

@@ -69,7 +69,7 @@ final class PairJobs {
 
   /** The same job with a sweep for one of its tests. */
   static Job withSweep(Job job, String test, List<SweepPoint> sweep) {
-    return new Job(job.record(), List.copyOf(job.cables()), Map.of(test, sweep));
+    return new Job(job.record(), List.copyOf(job.cables()), Map.of(test, sweep), Map.of());
   }
 
   static List<Assessment> assess(Job job) {
