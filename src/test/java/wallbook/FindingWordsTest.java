@@ -40,16 +40,6 @@ class FindingWordsTest {
   }
 
   @Test
-  void bothLanguagesTakeTheSameArguments() {
-    AllWords.ENGLISH.forEach(
-        (key, text) -> {
-          if (key.startsWith("finding.") || key.startsWith("expected.")) {
-            assertEquals(arguments(text), arguments(AllWords.SPANISH.get(key)), key);
-          }
-        });
-  }
-
-  @Test
   void aWhyHoldsForEveryFindingOfItsKind() {
     for (String kind : kinds(AllWords.ENGLISH)) {
       assertEquals(Set.of(), arguments(AllWords.ENGLISH.get("finding." + kind + ".why")), kind);

@@ -114,11 +114,12 @@ final class BuildCommand implements Callable<Integer> {
             : TemplateSource.carried();
     Readers readers = new Readers(language, units, paper);
     Reading reading = Reading.of(record, tables);
+    if (reading.job().isEmpty()) {
+      Wording messages = readers.messages(reading.about(), source);
+      return refuse(reading.findings(), new FindingPrinter(messages), messages);
+    }
     Wording wording = readers.wording(reading.about(), source);
     FindingPrinter printer = new FindingPrinter(wording);
-    if (reading.job().isEmpty()) {
-      return refuse(reading.findings(), printer, wording);
-    }
     Job job = reading.job().get();
     Findings onLabels = new Findings();
     List<PackageFile> labels =

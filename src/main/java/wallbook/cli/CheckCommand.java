@@ -104,6 +104,6 @@ final class CheckCommand implements Callable<Integer> {
 
   private Wording wording(Optional<Reading> reading) throws TemplateProblem {
     Readers readers = new Readers(language, Optional.empty(), Optional.empty());
-    return readers.wording(reading.flatMap(Reading::about), TemplateSource.carried());
+    return readers.messages(reading.flatMap(Reading::about), TemplateSource.carried());
   }
 }

@@ -9,6 +9,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import wallbook.bundle.PackageContents;
 import wallbook.bundle.PackageFile;
 import wallbook.bundle.PackageWriter;
@@ -25,6 +28,7 @@ import wallbook.render.DocumentRenderer;
 import wallbook.render.DocumentRequest;
 import wallbook.render.PdfLock;
 import wallbook.render.PlanFigures;
+import wallbook.render.RenderedDocument;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
 import wallbook.render.data.AssessmentsJson;
@@ -91,6 +95,7 @@ final class Handover {
             Attachment.Relationship.SOURCE,
             recordBytes);
     List<PackageFile> files = new ArrayList<>();
+    SortedSet<Integer> unprintable = new TreeSet<>();
     for (DocumentPlan plan : Documents.all()) {
       console.progress(wording.say(Phrase.of("build.document", "file", plan.file())));
       DocumentRequest request =
@@ -100,7 +105,9 @@ final class Handover {
               plan.view().apply(composition),
               readers.facts(job, wording, plan.titleKey()),
               plan.disclosure().carriesRecord() ? List.of(attached) : List.of());
-      files.add(PackageFile.of(plan.file(), locked(plan, renderer.render(request).pdf())));
+      RenderedDocument document = renderer.render(request);
+      unprintable.addAll(document.unprintable());
+      files.add(PackageFile.of(plan.file(), locked(plan, document.pdf())));
     }
     console.progress(wording.say(Phrase.of("build.document", "file", OfflinePage.FILE)));
     files.add(
@@ -124,10 +131,24 @@ final class Handover {
             issued,
             Main.Version.number(),
             files);
+    PackageWriter.Stored stored;
     try {
-      return PackageWriter.waiting(OTHER_WRITER).write(into, contents);
+      stored = PackageWriter.waiting(OTHER_WRITER).write(into, contents);
     } finally {
       console.progressDone();
+    }
+    tellUnprintable(unprintable, wording);
+    return stored;
+  }
+
+  /** The record may hold a sign that the books' font doesn't. */
+  private void tellUnprintable(SortedSet<Integer> characters, Wording wording) {
+    if (!characters.isEmpty()) {
+      String listed =
+          characters.stream()
+              .map(c -> "%s (U+%04X)".formatted(Character.toString(c), c))
+              .collect(Collectors.joining(", "));
+      console.err().println(wording.say(Phrase.of("build.unprintable", "characters", listed)));
     }
   }
 

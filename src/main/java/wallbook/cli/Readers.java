@@ -34,6 +34,22 @@ record Readers(Optional<String> language, Optional<PrintUnits> units, Optional<P
   }
 
   /**
+   * Words for messages about a record: in its language, or in English if there are no words for it,
+   * so that a slip in the language itself can be told.
+   *
+   * @throws TemplateProblem if there are no words for a language that the command asks for
+   */
+  Wording messages(Optional<Job> job, TemplateSource templates) throws TemplateProblem {
+    Optional<String> wanted = language.or(() -> job.flatMap(j -> j.facts().language()));
+    boolean known =
+        wanted.isEmpty()
+            || language.isPresent()
+            || WordsFiles.know(templates, Locale.forLanguageTag(wanted.get()));
+    Readers readers = known ? this : new Readers(Optional.of(USUAL_LANGUAGE), units, paper);
+    return readers.wording(job, templates);
+  }
+
+  /**
    * Paper for the readers of a job: Letter where feet and inches are printed, unless it says so.
    */
   Paper paper(Job job) {

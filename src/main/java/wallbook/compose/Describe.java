@@ -199,18 +199,13 @@ public final class Describe {
       return wording.say("tested.not");
     }
     String kind = word(test.get().kind());
+    String date = wording.shortDate(test.get().date());
+    Optional<String> reason =
+        test.get().reason().filter(r -> test.get().result() == TestResult.FAIL);
     Phrase said =
-        test.get().result() == TestResult.FAIL && test.get().reason().isPresent()
-            ? Phrase.of(
-                "tested.fail-because",
-                "kind",
-                kind,
-                "date",
-                test.get().date(),
-                "reason",
-                test.get().reason().get())
-            : Phrase.of(
-                "tested." + test.get().result().word(), "kind", kind, "date", test.get().date());
+        reason.isPresent()
+            ? Phrase.of("tested.fail-because", "kind", kind, "date", date, "reason", reason.get())
+            : Phrase.of("tested." + test.get().result().word(), "kind", kind, "date", date);
     return wording.say(said);
   }
 

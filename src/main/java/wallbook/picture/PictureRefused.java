@@ -10,7 +10,7 @@ public final class PictureRefused extends Exception {
     OTHER_FORM,
     /** More bytes or pixels than the program takes. */
     TOO_LARGE,
-    /** It begins as a picture but can't be read to its end, or its colours can't. */
+    /** It begins as a picture but can't be read to its end. */
     DAMAGED
   }
 

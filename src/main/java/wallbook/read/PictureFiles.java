@@ -89,7 +89,7 @@ final class PictureFiles {
     return new Outcome(name, Optional.empty(), Optional.of(finding));
   }
 
-  private static Finding finding(String kind, String name, SourcePosition at) {
-    return Finding.of(Severity.WARNING, kind, at, "file", name).found(name);
+  private static Finding finding(String name, String file, SourcePosition at) {
+    return Finding.of(Severity.WARNING, name, at, "file", file).found(file);
   }
 }

@@ -39,11 +39,15 @@ import wallbook.quantity.Wavelength;
 public final class QuantityPrinter {
   private static final String NO_BREAK_SPACE = "\u00a0";
 
+  private static final BigDecimal FIVE_DIGITS = BigDecimal.valueOf(10_000);
+
   private final Locale locale;
+  private final boolean inEnglish;
   private final UnitSystem units;
 
   public QuantityPrinter(Locale locale, UnitSystem units) {
     this.locale = locale;
+    this.inEnglish = locale.getLanguage().equals("en");
     this.units = units;
   }
 
@@ -68,7 +72,7 @@ public final class QuantityPrinter {
     } else if (quantity instanceof Area q) {
       return metric
           ? with(q.inSquareMillimetres(), 0, "mm²")
-          : with(q.inSquareInches(), 3, "sq in");
+          : with(q.inSquareInches(), 3, square("in"));
     } else if (quantity instanceof Angle q) {
       return number(q.inDegrees(), 0) + "°";
     } else if (quantity instanceof Resistance q) {
@@ -154,7 +158,7 @@ public final class QuantityPrinter {
   public String floorArea(Area area) {
     return units == UnitSystem.METRIC
         ? with(area.inSquareMetres(), 0, "m²")
-        : with(area.inSquareFeet(), 0, "sq" + NO_BREAK_SPACE + "ft");
+        : with(area.inSquareFeet(), 0, square("ft"));
   }
 
   /**
@@ -173,9 +177,12 @@ public final class QuantityPrinter {
    */
   public String number(double value, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    boolean fourDigits = rounded.abs().compareTo(FIVE_DIGITS) < 0;
     DecimalFormat format = new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(locale));
     format.setMinimumFractionDigits(decimals);
     format.setMaximumFractionDigits(decimals);
+    // Outside English a number of four digits is seldom grouped; common practice, no source.
+    format.setGroupingUsed(inEnglish || !fourDigits);
     if (rounded.signum() == 0) {
       rounded = rounded.abs();
     }
@@ -185,6 +192,11 @@ public final class QuantityPrinter {
   /** The given decimals, or none for a whole number: 31.25 MHz and 2.5 Gb/s, but 5 and 10. */
   private static int decimals(double value, int decimals) {
     return value == Math.rint(value) ? 0 : decimals;
+  }
+
+  /** English says a square unit in words; elsewhere it has the sign that all languages share. */
+  private String square(String unit) {
+    return inEnglish ? "sq" + NO_BREAK_SPACE + unit : unit + "²";
   }
 
   private static String half(long whole) {

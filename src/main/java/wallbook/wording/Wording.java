@@ -22,6 +22,7 @@ public final class Wording {
   private final Map<String, String> words;
   private final QuantityPrinter quantities;
   private final DateTimeFormatter dates;
+  private final DateTimeFormatter shortDates;
 
   /**
    * @param locale language and region of the reader
@@ -32,6 +33,7 @@ public final class Wording {
     this.words = Map.copyOf(words);
     this.quantities = new QuantityPrinter(locale, units);
     this.dates = DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale);
+    this.shortDates = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
   }
 
   public Locale locale() {
@@ -41,6 +43,11 @@ public final class Wording {
   /** How this reader is given quantities. */
   public QuantityPrinter quantities() {
     return quantities;
+  }
+
+  /** A date with its month cut short, never broken between lines, for the cell of a table. */
+  public String shortDate(LocalDate date) {
+    return shortDates.format(date).replace(' ', '\u00a0');
   }
 
   /** Whether the words have the key; for words that a record may or may not call for. */

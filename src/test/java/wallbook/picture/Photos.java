@@ -65,15 +65,6 @@ public final class Photos {
     return out.array();
   }
 
-  /**
-   * A JPEG file with the marker APP14 that says its four channels are inks (ITU-T T.872, 6.5.3).
-   */
-  public static byte[] withInks(byte[] jpeg) {
-    byte[] marker = {-1, -18, 0, 14, 65, 100, 111, 98, 101, 0, 100, 0, 0, 0, 0, 2};
-    ByteBuffer out = ByteBuffer.allocate(jpeg.length + marker.length);
-    return out.put(jpeg, 0, 2).put(marker).put(jpeg, 2, jpeg.length - 2).array();
-  }
-
   private static ByteBuffer entry(ByteBuffer tiff, int tag, int type, int count) {
     return tiff.putShort((short) tag).putShort((short) type).putInt(count);
   }
