@@ -80,6 +80,7 @@ public final class AsBuiltComposer {
     List<HeadSchedule> heads = schedules.heads();
     List<RunRow> loose = schedules.loose();
     ConduitSheets conduits = new ConduitSheets(composition, results, text);
+    OpenEnds openEnds = new OpenEnds(job, wording, text);
     return new AsBuiltView(
         facts(),
         job.facts().jurisdiction(),
@@ -100,7 +101,8 @@ public final class AsBuiltComposer {
         conduits.boxes(),
         new TestResults(composition, lines, results, text).view(),
         damaged(),
-        new OpenEnds(job, wording, text).places(),
+        openEnds.places(),
+        openEnds.photos(),
         new OutsideEnds(composition, results).all(),
         cables(text),
         job.exceptions().stream().map(this::exception).toList(),

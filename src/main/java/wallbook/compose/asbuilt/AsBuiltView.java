@@ -6,6 +6,7 @@ import wallbook.compose.CautionView;
 import wallbook.compose.ContactView;
 import wallbook.compose.FactView;
 import wallbook.compose.drawing.Drawing;
+import wallbook.compose.figure.PhotoView;
 import wallbook.compose.result.ResultView;
 import wallbook.compose.result.SourceView;
 
@@ -19,6 +20,7 @@ import wallbook.compose.result.SourceView;
  * @param loose runs that end at no place, so that no room shows them
  * @param damaged runs that carry nothing
  * @param openEnds ends without a connector, by place and then by head
+ * @param openPhotos what their places and walls looked like, before drywall first
  * @param outside exterior ends
  * @param index every label in order, row by row, the last row filled up with blanks
  * @param sources what the numbers in square brackets stand for
@@ -41,6 +43,7 @@ public record AsBuiltView(
     TestsView tests,
     List<DamagedRow> damaged,
     List<OpenPlace> openEnds,
+    List<PhotoView> openPhotos,
     List<OutsideEnd> outside,
     List<CableType> cables,
     List<ExceptionRow> exceptions,
@@ -167,13 +170,8 @@ public record AsBuiltView(
   public record DamagedRow(
       String label, String cable, String from, String to, String why, String standsIn) {}
 
-  /**
-   * A place, or a port of a head, with ends that have no connector.
-   *
-   * @param photos pictures that show it, with file and caption
-   */
-  public record OpenPlace(
-      String name, String where, Optional<String> note, List<String> photos, List<OpenEnd> ends) {}
+  /** A place, or a port of a head, with ends that have no connector. */
+  public record OpenPlace(String name, String where, Optional<String> note, List<OpenEnd> ends) {}
 
   /** An end without a connector. */
   public record OpenEnd(
@@ -184,6 +182,7 @@ public record AsBuiltView(
    *
    * @param tape how to find it with tapes; absent where its ties do not give a point
    * @param results whether the ties agree, and the cover
+   * @param photos what the place looked like
    */
   public record OutsideEnd(
       String name,
@@ -193,7 +192,8 @@ public record AsBuiltView(
       String obstacles,
       Optional<String> toLay,
       Optional<String> note,
-      List<ResultView> results) {}
+      List<ResultView> results,
+      List<PhotoView> photos) {}
 
   /** A cable type in use. */
   public record CableType(

@@ -8,10 +8,11 @@ import wallbook.compose.Describe;
 import wallbook.compose.RunState;
 import wallbook.compose.asbuilt.AsBuiltView.OpenEnd;
 import wallbook.compose.asbuilt.AsBuiltView.OpenPlace;
+import wallbook.compose.figure.PhotoView;
+import wallbook.compose.figure.Photographs;
 import wallbook.record.Fibre;
 import wallbook.record.Head;
 import wallbook.record.Job;
-import wallbook.record.Photo;
 import wallbook.record.Place;
 import wallbook.record.Run;
 import wallbook.record.RunEnd;
@@ -24,12 +25,14 @@ final class OpenEnds {
   private final Wording wording;
   private final Describe describe;
   private final RunText text;
+  private final Photographs photographs;
 
   OpenEnds(Job job, Wording wording, RunText text) {
     this.job = job;
     this.wording = wording;
     this.text = text;
     this.describe = new Describe(job, wording);
+    this.photographs = new Photographs(job, wording);
   }
 
   /** Places in the order of the record, then heads, each with its open ends. */
@@ -44,7 +47,6 @@ final class OpenEnds {
                 job.space(place.space()).name() + ", " + place.name(),
                 where(place),
                 place.note(),
-                photos(place),
                 ends));
       }
     }
@@ -52,11 +54,22 @@ final class OpenEnds {
       List<OpenEnd> ends = ends(job.runsAt(head), end -> end.head().equals(Optional.of(head.id())));
       if (!ends.isEmpty()) {
         open.add(
-            new OpenPlace(
-                head.name(), job.space(head.space()).name(), Optional.empty(), List.of(), ends));
+            new OpenPlace(head.name(), job.space(head.space()).name(), Optional.empty(), ends));
       }
     }
     return open;
+  }
+
+  /** What the places with open ends, or their walls, looked like. */
+  List<PhotoView> photos() {
+    return job.places().stream()
+        .filter(
+            place ->
+                !ends(job.runsAt(place), end -> end.place().equals(Optional.of(place.id())))
+                    .isEmpty())
+        .flatMap(place -> photographs.near(place).stream())
+        .distinct()
+        .toList();
   }
 
   private String where(Place place) {
@@ -71,25 +84,6 @@ final class OpenEnds {
                         Phrase.of(
                             "asbuilt.open.depth", "depth", wording.quantities().position(depth))))
         .orElse(where);
-  }
-
-  private List<String> photos(Place place) {
-    return job.photos().stream()
-        .filter(photo -> photo.place().equals(Optional.of(place.id())))
-        .map(this::photo)
-        .toList();
-  }
-
-  private String photo(Photo photo) {
-    return wording.say(
-        Phrase.of(
-            "asbuilt.open.photo",
-            "file",
-            photo.file(),
-            "stage",
-            describe.word(photo.stage()),
-            "caption",
-            photo.caption()));
   }
 
   private List<OpenEnd> ends(List<Run> runs, Predicate<RunEnd> here) {

@@ -9,6 +9,7 @@ import wallbook.assess.Assessments;
 import wallbook.compose.Composition;
 import wallbook.compose.Describe;
 import wallbook.compose.asbuilt.AsBuiltView.OutsideEnd;
+import wallbook.compose.figure.Photographs;
 import wallbook.compose.result.Results;
 import wallbook.record.Coil;
 import wallbook.record.Job;
@@ -24,6 +25,7 @@ final class OutsideEnds {
   private final Wording wording;
   private final Describe describe;
   private final Results results;
+  private final Photographs photographs;
 
   OutsideEnds(Composition composition, Results results) {
     this.job = composition.job();
@@ -31,6 +33,7 @@ final class OutsideEnds {
     this.wording = composition.wording();
     this.describe = composition.describe();
     this.results = results;
+    this.photographs = new Photographs(job, wording);
   }
 
   List<OutsideEnd> all() {
@@ -72,7 +75,8 @@ final class OutsideEnds {
                                 .map(describe::word)
                                 .orElseGet(() -> wording.say("not-recorded"))))),
         stubOut.note(),
-        found.stream().map(results::view).toList());
+        found.stream().map(results::view).toList(),
+        photographs.near(place));
   }
 
   private String coil(Coil coil) {

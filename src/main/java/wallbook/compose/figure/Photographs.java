@@ -39,9 +39,26 @@ public final class Photographs {
     return those(photo -> photo.head().equals(Optional.of(head.id())));
   }
 
-  /** Those of one place. */
-  public List<PhotoView> of(Place place) {
-    return those(photo -> photo.place().equals(Optional.of(place.id())));
+  /** Those of a place, and those of its whole wall; for a reader who isn't told the space. */
+  public List<PhotoView> near(Place place) {
+    String space = job.space(place.space()).name();
+    return those(photo -> isOf(place, photo)).stream()
+        .map(
+            view ->
+                new PhotoView(
+                    view.figure(),
+                    view.upright(),
+                    wording.say(Phrase.of("photo.shown-in", "space", space, "what", view.shown())),
+                    view.caption()))
+        .toList();
+  }
+
+  private boolean isOf(Place place, Photo photo) {
+    boolean ofItsWall =
+        photo.wall().isPresent()
+            && photo.wall().equals(place.wall())
+            && spaceOf(photo).equals(Optional.of(place.space()));
+    return ofItsWall || photo.place().equals(Optional.of(place.id()));
   }
 
   private Optional<String> spaceOf(Photo photo) {
