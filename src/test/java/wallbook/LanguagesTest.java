@@ -57,6 +57,7 @@ class LanguagesTest {
           "asbuilt.fact.",
           "asbuilt.tested.",
           "asbuilt.tests.column.",
+          "cable-type.",
           "caution.",
           "change.",
           "check-report.",
@@ -268,6 +269,18 @@ class LanguagesTest {
     assertTrue(choices.size() > 30, "the scan finds nothing any more");
     choices.forEach(
         (prefix, words) -> assertEquals(words, ends(keys, prefix + "."), "words of " + prefix));
+  }
+
+  @Test
+  void everyBuiltInCableTypeHasItsNameAndInEnglishThatOfItsTable() {
+    Map<String, String> names = new TreeMap<>();
+    Jobs.TABLES
+        .table("cable-catalogue")
+        .rows()
+        .forEach(row -> names.put("cable-type." + row.text("id"), row.text("name")));
+    Map<String, String> said = words("en");
+    said.keySet().removeIf(key -> !key.startsWith("cable-type."));
+    assertEquals(names, said);
   }
 
   @Test

@@ -5,6 +5,7 @@ import wallbook.assess.Assessor;
 import wallbook.assess.outlook.Outlook;
 import wallbook.assess.outlook.OutlookAssessor;
 import wallbook.assess.outlook.WishAssessor;
+import wallbook.compose.CableNames;
 import wallbook.compose.Composition;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
@@ -18,7 +19,7 @@ final class Computation {
    * @param reading a job without errors
    */
   static Composition of(Reading reading, Tables tables, Wording wording) {
-    Job job = reading.job().orElseThrow();
+    Job job = CableNames.in(wording, reading.job().orElseThrow());
     Assessments assessments = new Assessor(tables).assess(job);
     Outlook outlook = new OutlookAssessor(tables).assess(job, assessments);
     return new Composition(

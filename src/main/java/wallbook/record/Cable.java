@@ -34,4 +34,29 @@ public record Cable(
   public Cable {
     outdoor = List.copyOf(outdoor);
   }
+
+  /** The same cable type under another name. */
+  public Cable named(String other) {
+    return new Cable(
+        origin,
+        id,
+        other,
+        medium,
+        category,
+        pairs,
+        screened,
+        fibreClass,
+        fibres,
+        coax,
+        gauge,
+        conductors,
+        stranded,
+        diameter,
+        weight,
+        jacket,
+        outdoor,
+        maximumTension,
+        bendRadius,
+        note);
+  }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import wallbook.picture.Picture;
 
 /**
@@ -65,6 +66,16 @@ public final class Job {
     this.testsOfRun = group(record.tests(), t -> List.of(t.run()));
     this.runsAtPlace = group(record.runs(), r -> ends(r, RunEnd::place));
     this.runsAtHead = group(record.runs(), r -> ends(r, RunEnd::head));
+  }
+
+  /** This job with other names for the cable types that are not its record's own. */
+  public Job renaming(UnaryOperator<Cable> builtIn) {
+    List<Cable> renamed =
+        cables.values().stream()
+            .filter(cable -> !record.cables().contains(cable))
+            .map(builtIn)
+            .toList();
+    return new Job(record, renamed, sweeps, pictures);
   }
 
   /** The record as it stands in its file. */
