@@ -216,6 +216,11 @@ public final class Job {
     return sweeps.getOrDefault(test.id(), List.of());
   }
 
+  /** Every picture that could be read, by the name of its file in the record. */
+  public Map<String, Picture> pictures() {
+    return pictures;
+  }
+
   /** What a photograph shows, if its file could be read. */
   public Optional<Picture> pictureOf(Photo photo) {
     return Optional.ofNullable(pictures.get(photo.file()));

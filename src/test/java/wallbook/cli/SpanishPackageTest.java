@@ -63,7 +63,7 @@ class SpanishPackageTest {
   @MethodSource("documents")
   void nothingOfOursIsLeftInEnglish(Which which) throws IOException {
     String text = text(which);
-    String record = oneLine(Files.readString(Path.of("sample-jobs", which.sample(), "job.yaml")));
+    String asWritten = oneLine(Files.readString(record(which.sample())) + sources());
     Set<String> left = new TreeSet<>();
     AllWords.ENGLISH.forEach(
         (key, english) -> {

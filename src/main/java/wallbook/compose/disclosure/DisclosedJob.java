@@ -103,7 +103,7 @@ public final class DisclosedJob {
     for (RunTest test : told.tests()) {
       sweeps.put(test.id(), whole.sweepOf(test));
     }
-    return new Job(told, List.copyOf(whole.cables()), sweeps);
+    return new Job(told, List.copyOf(whole.cables()), sweeps, whole.pictures());
   }
 
   private boolean tells(String run) {
@@ -118,8 +118,13 @@ public final class DisclosedJob {
         && none(exception.system(), withheld.systems());
   }
 
+  /** A picture of a whole wall or room shows whatever hangs there, so only closer ones are told. */
   private boolean tells(Photo photo) {
-    return none(photo.place(), withheld.places()) && none(photo.head(), withheld.heads());
+    boolean close = photo.place().isPresent() || photo.head().isPresent();
+    return close
+        && none(photo.place(), withheld.places())
+        && none(photo.head(), withheld.heads())
+        && tellable.test(photo.caption());
   }
 
   private static boolean none(Optional<String> id, Set<String> withheld) {
