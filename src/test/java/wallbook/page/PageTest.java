@@ -128,7 +128,7 @@ class PageTest {
             SamplePage.html(
                 job, SamplePage.view(job, Recipient.PAGE, SamplePage.SPANISH), SamplePage.SPANISH));
     assertEquals("es-US", page.select("html").attr("lang"));
-    assertTrue(page.getElementById("cautions").text().startsWith("Antes de taladrar"));
+    assertTrue(page.getElementById("cautions").text().startsWith("Antes de perforar"));
   }
 
   @Test
