@@ -17,6 +17,7 @@ import wallbook.Jobs;
 import wallbook.Marked;
 import wallbook.finding.Finding;
 import wallbook.finding.Severity;
+import wallbook.picture.Photos;
 import wallbook.record.Job;
 
 /** Files that a record names: sweeps and photographs. */
@@ -130,7 +131,7 @@ class FilesBesideTest {
   @Test
   void aPhotographBesideTheRecordIsSilent() throws IOException {
     Files.createDirectories(folder.resolve("photos"));
-    Files.write(folder.resolve("photos/a.jpg"), new byte[] {1});
+    Files.write(folder.resolve("photos/a.jpg"), Photos.file(Photos.quarters(8, 6), "jpeg"));
     assertEquals(
         List.of(),
         read("photos: [{file: photos/a.jpg, space: den, stage: final, caption: C}]\n").findings());

@@ -298,7 +298,7 @@ class WiresTest {
   @Property(tries = 50)
   void longerRunsResistMore(
       @ForAll @DoubleRange(min = 1, max = 400) double feet,
-      @ForAll @DoubleRange(min = 0.1, max = 100) double more) {
+      @ForAll @DoubleRange(min = 0.2, max = 100) double more) {
     assertTrue(
         wire("s16-2", ", length: " + tenths(feet + more) + " ft")
                 .loop(1)
