@@ -93,7 +93,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     switch (form) {
       case JSON -> console.out().print(new FindingsJson(wording).text(all));
-      case SARIF -> console.out().print(new SarifReport(wording, Main.Version.number()).text(all));
+      case SARIF -> console.out().print(new SarifReport(wording, Version.number()).text(all));
       case TEXT -> {
         // printed record by record above
       }

@@ -131,7 +131,7 @@ final class CompareCommand implements Callable<Integer> {
             Integer.toString(after.facts().revision()),
             Issue.date(after.facts()).orElseThrow(),
             readers.paper(after) == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER,
-            Main.Version.number(),
+            Version.number(),
             after.facts().invented().orElse(false));
     DocumentRequest request =
         new DocumentRequest(

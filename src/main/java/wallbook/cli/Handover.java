@@ -129,7 +129,7 @@ final class Handover {
             job.facts().id(),
             Integer.toString(job.facts().revision()),
             issued,
-            Main.Version.number(),
+            Version.number(),
             files);
     PackageWriter.Stored stored;
     try {

@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.lang.reflect.Constructor;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -15,7 +14,7 @@ import wallbook.stock.LabelKind;
 @Command(
     name = "wallbook",
     mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class,
+    versionProvider = Version.class,
     description = {
       "Turns the record of a finished low-voltage job into its handover package.",
       "",
@@ -110,20 +109,6 @@ public final class Main implements Runnable {
         }
       }
       return CommandLine.defaultFactory().create(type);
-    }
-  }
-
-  /** The version in the jar's manifest. */
-  static final class Version implements CommandLine.IVersionProvider {
-    /** Version without the program's name. */
-    static String number() {
-      return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
-          .orElse("development");
-    }
-
-    @Override
-    public String[] getVersion() {
-      return new String[] {"wallbook " + number()};
     }
   }
 }

@@ -68,7 +68,7 @@ record Readers(Optional<String> language, Optional<PrintUnits> units, Optional<P
         Integer.toString(job.facts().revision()),
         Issue.date(job.facts()).orElseThrow(),
         paper(job) == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER,
-        Main.Version.number(),
+        Version.number(),
         job.facts().invented().orElse(false));
   }
 

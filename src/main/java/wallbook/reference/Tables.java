@@ -5,12 +5,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -21,6 +28,7 @@ import org.apache.commons.csv.CSVRecord;
  */
 public final class Tables {
   private static final String FOLDER = "/wallbook/reference/";
+  private static final String ENDING = ".csv";
   private static final CSVFormat ROWS =
       CSVFormat.RFC4180
           .builder()
@@ -40,8 +48,40 @@ public final class Tables {
     return read.computeIfAbsent(name, Tables::load);
   }
 
+  /**
+   * The names of all tables that the jar carries, in alphabetical order.
+   *
+   * @throws UncheckedIOException if the program's own files can't be listed
+   */
+  public static List<String> names() {
+    try {
+      URI folder = Tables.class.getResource(FOLDER).toURI();
+      if (folder.getScheme().equals("jar")) {
+        try (FileSystem jar = FileSystems.newFileSystem(folder, Map.of())) {
+          return names(jar.getPath(FOLDER));
+        }
+      }
+      return names(Path.of(folder));
+    } catch (IOException e) {
+      throw new UncheckedIOException("list of the reference tables", e);
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException("a resource has an address", e);
+    }
+  }
+
+  private static List<String> names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(file -> file.endsWith(ENDING))
+          .map(file -> file.substring(0, file.length() - ENDING.length()))
+          .sorted()
+          .toList();
+    }
+  }
+
   private static Table load(String name) {
-    try (InputStream in = Tables.class.getResourceAsStream(FOLDER + name + ".csv")) {
+    try (InputStream in = Tables.class.getResourceAsStream(FOLDER + name + ENDING)) {
       if (in == null) {
         throw new IllegalStateException("no reference table " + name);
       }
