@@ -95,7 +95,9 @@ final class RunChecks implements Check {
               .found(run.condition().word()));
     }
     RunCondition other = standIn.get().condition();
-    if (standIn.get() == run || other == RunCondition.DAMAGED || other == RunCondition.ABANDONED) {
+    if (standIn.get().id().equals(run.id())
+        || other == RunCondition.DAMAGED
+        || other == RunCondition.ABANDONED) {
       findings.add(
           Finding.of(
                   Severity.ERROR,

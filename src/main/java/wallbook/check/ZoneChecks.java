@@ -25,7 +25,7 @@ final class ZoneChecks implements Check {
         if (run.isPresent()) {
           checkRun(job, zone, speaker, run.get(), findings);
           Zone other = zoneOfRun.putIfAbsent(run.get().id(), zone);
-          if (other != null && other != zone) {
+          if (other != null && !other.id().equals(zone.id())) {
             findings.add(
                 Finding.of(
                         Severity.WARNING,

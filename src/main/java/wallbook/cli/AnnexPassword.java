@@ -33,10 +33,12 @@ final class AnnexPassword {
   }
 
   private static Optional<String> asked(String question) throws IOException {
-    Console terminal = System.console();
-    if (terminal == null) {
-      throw new IOException("there is no terminal to ask for the password at; name a file");
-    }
+    Console terminal =
+        Terminal.attached()
+            .orElseThrow(
+                () ->
+                    new IOException(
+                        "there is no terminal to ask for the password at; name a file"));
     return Optional.ofNullable(terminal.readPassword("%s ", question)).map(String::new);
   }
 }

@@ -61,7 +61,7 @@ public final class Main implements Runnable {
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int code = run(out, err, System.console() != null, args);
+    int code = run(out, err, Terminal.attached().isPresent(), args);
     if (code != ExitCode.CLEAN) {
       System.exit(code);
     }

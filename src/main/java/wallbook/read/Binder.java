@@ -120,7 +120,7 @@ final class Binder {
   /** The value for the constructor (plain, optional or list), or nothing after a finding. */
   private Optional<?> bindField(
       Field field, Node value, Node owner, Map<String, SourcePosition> positions) {
-    boolean absent = value == null || value.getTag() == Tag.NULL;
+    boolean absent = value == null || value.getTag().equals(Tag.NULL);
     if (field.presence() == Presence.LIST) {
       return Optional.of(absent ? List.of() : items(field, value, positions));
     }

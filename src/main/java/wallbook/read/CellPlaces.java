@@ -48,8 +48,8 @@ final class CellPlaces {
     for (; counted < end; counted++) {
       boolean lineEnds =
           text.charAt(counted) == '\n'
-              || text.charAt(counted) == '\r'
-                  && (counted + 1 == text.length() || text.charAt(counted + 1) != '\n');
+              || (text.charAt(counted) == '\r'
+                  && (counted + 1 == text.length() || text.charAt(counted + 1) != '\n'));
       if (lineEnds) {
         line++;
         lineStart = counted + 1;

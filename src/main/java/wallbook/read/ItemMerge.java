@@ -50,7 +50,7 @@ final class ItemMerge {
       String key = prefix + field.key();
       Optional<NodeTuple> entry = entry(node, field.key());
       Node value = entry.map(NodeTuple::getValueNode).orElse(null);
-      boolean absent = value == null || value.getTag() == Tag.NULL;
+      boolean absent = value == null || value.getTag().equals(Tag.NULL);
       switch (Columns.Form.of(field)) {
         case PLAIN, PLAIN_LIST -> {
           if (row.has(key) && (absent || !same(field, value, row.text(key)))) {
@@ -144,10 +144,10 @@ final class ItemMerge {
         colon++;
       }
       Node old = entry.get().getValueNode();
-      boolean scalar = old instanceof ScalarNode && old.getTag() != Tag.NULL;
+      boolean scalar = old instanceof ScalarNode && !old.getTag().equals(Tag.NULL);
       int from = scalar ? old.getStartMark().getIndex() : colon + 1;
       boolean fromLiteral = scalar && (edits.at(from) == '|' || edits.at(from) == '>');
-      int to = old.getTag() == Tag.NULL ? Math.max(colon + 1, endOf(old)) : endOf(old);
+      int to = old.getTag().equals(Tag.NULL) ? Math.max(colon + 1, endOf(old)) : endOf(old);
       String ending = fromLiteral && to > 0 && edits.at(to - 1) == '\n' ? lineEnd : "";
       edits.replace(from, to, (scalar ? "" : " ") + text + ending, cause);
       return;

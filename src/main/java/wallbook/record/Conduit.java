@@ -34,4 +34,10 @@ public record Conduit(
     path = List.copyOf(path);
     contents = List.copyOf(contents);
   }
+
+  /** The end that the given one, which must be one of its own, is not. */
+  @SuppressWarnings("ReferenceEquality") // Both ends may be described alike.
+  public ConduitEnd otherThan(ConduitEnd end) {
+    return end == from ? to : from;
+  }
 }

@@ -40,6 +40,12 @@ public record Run(
     environments = List.copyOf(environments);
   }
 
+  /** The end that the given one, which must be one of its own, is not. */
+  @SuppressWarnings("ReferenceEquality") // Both ends may be described alike.
+  public RunEnd otherThan(RunEnd end) {
+    return end == from ? to : from;
+  }
+
   /** Whether both ends are terminated. */
   public boolean isTerminated() {
     return from.isTerminated() && to.isTerminated();

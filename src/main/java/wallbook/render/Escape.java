@@ -27,7 +27,7 @@ final class Escape {
     for (int i = 0; i < end; i += Character.charCount(text.codePointAt(i))) {
       int c = printable(text.codePointAt(i));
       boolean inner = i > 0 && i + 1 < end;
-      if (isPlain(c) || c == ' ' && inner) {
+      if (isPlain(c) || (c == ' ' && inner)) {
         out.appendCodePoint(c);
       } else {
         out.append("&#").append(c).append(';');
@@ -95,9 +95,9 @@ final class Escape {
 
   /** The character itself where XML 1.0 allows it, else the replacement character. */
   static int printable(int c) {
-    boolean allowed = c == '\t' || c == '\n' || c >= 0x20 && c < 0x7F || c >= 0xA0;
+    boolean allowed = c == '\t' || c == '\n' || (c >= 0x20 && c < 0x7F) || c >= 0xA0;
     boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
-    boolean nonCharacter = (c & 0xFFFE) == 0xFFFE || c >= 0xFDD0 && c <= 0xFDEF;
+    boolean nonCharacter = (c & 0xFFFE) == 0xFFFE || (c >= 0xFDD0 && c <= 0xFDEF);
     return allowed && !surrogate && !nonCharacter ? c : REPLACEMENT;
   }
 }

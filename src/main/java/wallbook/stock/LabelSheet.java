@@ -63,9 +63,11 @@ public record LabelSheet(
    */
   public LabelArea area(int position) {
     int index = position - 1;
+    int column = index % grid.columns;
+    int row = index / grid.columns;
     return new LabelArea(
-        grid.leftMm + index % grid.columns * grid.pitchXMm,
-        grid.topMm + index / grid.columns * grid.pitchYMm,
+        grid.leftMm + column * grid.pitchXMm,
+        grid.topMm + row * grid.pitchYMm,
         label.size.widthMm,
         label.size.heightMm);
   }

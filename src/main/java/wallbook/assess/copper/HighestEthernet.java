@@ -22,7 +22,7 @@ final class HighestEthernet {
   void consider(EthernetApplication application, Assessment assessment) {
     boolean sure = assessment.verdict() == Verdict.WITHIN;
     boolean noneSure = carried.filter(a -> a.verdict() == Verdict.WITHIN).isEmpty();
-    if (sure || assessment.holds() && noneSure) {
+    if (sure || (assessment.holds() && noneSure)) {
       best = Optional.of(application);
       carried = Optional.of(assessment);
       next = Optional.empty();

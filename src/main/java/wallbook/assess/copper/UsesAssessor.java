@@ -40,19 +40,18 @@ final class UsesAssessor {
       return builder.limitedBy(hindrance.get()).verdict(Verdict.BEYOND, use.source());
     }
     Phrase limitedBy = limitedBy(use);
-    switch (use.text("basis")) {
-      case "any":
-        return run.end(builder.limitedBy(limitedBy), Verdict.WITHIN, use.source());
-      case "maker":
+    return switch (use.text("basis")) {
+      case "any" -> run.end(builder.limitedBy(limitedBy), Verdict.WITHIN, use.source());
+      case "maker" -> {
         builder.limitedBy(limitedBy);
         run.assumeState(builder);
-        return builder.verdict(Verdict.INFORMATION, use.source());
-      default:
-        if (run.length().isEmpty()) {
-          return builder.notStated(List.of(Phrase.of("pairs.missing.length")), use.source());
-        }
-        return byLength(run, use, builder.limitedBy(limitedBy));
-    }
+        yield builder.verdict(Verdict.INFORMATION, use.source());
+      }
+      default ->
+          run.length().isEmpty()
+              ? builder.notStated(List.of(Phrase.of("pairs.missing.length")), use.source())
+              : byLength(run, use, builder.limitedBy(limitedBy));
+    };
   }
 
   /** What decides, with the length that the trade commonly keeps to where the table has one. */
@@ -65,25 +64,27 @@ final class UsesAssessor {
   }
 
   private Assessment byLength(PairRun run, Row use, Assessment.Builder builder) {
-    switch (use.text("basis")) {
-      case "capacitance":
-        return reach(run, use, builder, capacitiveReach(use), Verdict.WITHIN);
-      case "reach":
+    return switch (use.text("basis")) {
+      case "capacitance" -> reach(run, use, builder, capacitiveReach(use), Verdict.WITHIN);
+      case "reach" -> {
         // The pairs come home in a star, and this bus wants a chain.
         builder.assuming(Phrase.of("pairs.use." + use.text("use") + ".chain"));
-        return reach(run, use, builder, Length.metres(use.number("limit_m")), Verdict.CONDITIONAL);
-      case "loop":
+        Length limit = Length.metres(use.number("limit_m"));
+        yield reach(run, use, builder, limit, Verdict.CONDITIONAL);
+      }
+      case "loop" -> {
         PairLoop.Loop loop = assumeLoop(run, builder);
-        return builder.value(loop.resistance()).verdict(Verdict.INFORMATION, loop.source());
-      case "drop":
+        yield builder.value(loop.resistance()).verdict(Verdict.INFORMATION, loop.source());
+      }
+      case "drop" -> {
         PairLoop.Loop pair = assumeLoop(run, builder);
         double amperes = use.number("current_ma") / 1000;
-        return builder
+        yield builder
             .value(Voltage.volts(pair.resistance().inOhms() * amperes))
             .verdict(Verdict.INFORMATION, use.source().and(pair.source()));
-      default:
-        throw new IllegalStateException("no way to assess " + use.text("use"));
-    }
+      }
+      default -> throw new IllegalStateException("no way to assess " + use.text("use"));
+    };
   }
 
   private PairLoop.Loop assumeLoop(PairRun run, Assessment.Builder builder) {

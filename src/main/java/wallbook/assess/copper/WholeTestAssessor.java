@@ -41,7 +41,7 @@ final class WholeTestAssessor {
                 test.date()));
     Optional<Assessment> decisive = decisive(parts);
     boolean failed = test.result() == TestResult.FAIL;
-    if (decisive.isEmpty() || failed && decisive.get().verdict() != Verdict.BEYOND) {
+    if (decisive.isEmpty() || (failed && decisive.get().verdict() != Verdict.BEYOND)) {
       return asRecorded(builder, test);
     }
     Assessment part = decisive.get();
@@ -89,21 +89,20 @@ final class WholeTestAssessor {
 
   /** The result that the instrument gave, where the record holds nothing that says otherwise. */
   private Assessment asRecorded(Assessment.Builder builder, RunTest test) {
-    switch (test.result()) {
-      case PASS:
-        return builder
-            .limitedBy(Phrase.of("pairs.test.as-recorded"))
-            .verdict(Verdict.WITHIN, recorded);
-      case FAIL:
+    return switch (test.result()) {
+      case PASS ->
+          builder.limitedBy(Phrase.of("pairs.test.as-recorded")).verdict(Verdict.WITHIN, recorded);
+      case FAIL -> {
         Phrase why =
             test.reason()
                 .map(reason -> Phrase.of("pairs.test.failed-because", "reason", reason))
                 .orElse(Phrase.of("pairs.test.failed"));
-        return builder.limitedBy(why).verdict(Verdict.BEYOND, recorded);
-      default:
-        return builder
-            .limitedBy(Phrase.of("pairs.test.not-judged"))
-            .verdict(Verdict.INFORMATION, recorded);
-    }
+        yield builder.limitedBy(why).verdict(Verdict.BEYOND, recorded);
+      }
+      default ->
+          builder
+              .limitedBy(Phrase.of("pairs.test.not-judged"))
+              .verdict(Verdict.INFORMATION, recorded);
+    };
   }
 }

@@ -43,7 +43,7 @@ final class JoinJudge {
         .filter(other -> heads(other.run()).stream().anyMatch(heads(link.run())::contains))
         .flatMap(other -> other.fibreClass().stream())
         .forEach(others::add);
-    others.removeIf(other -> other == own || other.isSingleMode() && own.isSingleMode());
+    others.removeIf(other -> other == own || (other.isSingleMode() && own.isSingleMode()));
     return others.stream().map(other -> judge(link, own, other)).toList();
   }
 

@@ -27,8 +27,7 @@ record Demand(Optional<Current> current, Optional<Power> power) {
   /** Voltage that the line leaves at the load; empty if it cannot bring what the load draws. */
   Optional<Voltage> leaves(DcLine line) {
     List<Optional<Voltage>> each =
-        Stream.of(current.map(line::atLoad), power.map(line::atLoad))
-            .flatMap(Optional::stream)
+        Stream.concat(current.stream().map(line::atLoad), power.stream().map(line::atLoad))
             .toList();
     return each.contains(Optional.<Voltage>empty())
         ? Optional.empty()

@@ -22,7 +22,7 @@ record ConduitRoute(List<Conduit> conduits, ConduitEnd near, ConduitEnd far, Lis
   }
 
   static ConduitRoute from(Conduit conduit, ConduitEnd near) {
-    return new ConduitRoute(List.of(conduit), near, otherEnd(conduit, near), List.of());
+    return new ConduitRoute(List.of(conduit), near, conduit.otherThan(near), List.of());
   }
 
   /** The route with a further conduit that begins in the space where this one ends. */
@@ -31,14 +31,10 @@ record ConduitRoute(List<Conduit> conduits, ConduitEnd near, ConduitEnd far, Lis
     more.add(conduit);
     List<String> spaces = new ArrayList<>(crossed);
     spaces.add(joined.space().orElseThrow());
-    return new ConduitRoute(more, near, otherEnd(conduit, joined), spaces);
+    return new ConduitRoute(more, near, conduit.otherThan(joined), spaces);
   }
 
   Optional<String> openIn() {
     return far.space();
-  }
-
-  private static ConduitEnd otherEnd(Conduit conduit, ConduitEnd end) {
-    return conduit.from() == end ? conduit.to() : conduit.from();
   }
 }

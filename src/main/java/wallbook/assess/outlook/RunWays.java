@@ -52,7 +52,7 @@ final class RunWays {
   /** The end of a run at the target, if the run is one that the means may use there. */
   Optional<RunEnd> nearEnd(Means means, Target target, Run run) {
     return Stream.of(run.from(), run.to())
-        .filter(end -> isUsable(means, target, end, run.from() == end ? run.to() : run.from()))
+        .filter(end -> isUsable(means, target, end, run.otherThan(end)))
         .findFirst();
   }
 

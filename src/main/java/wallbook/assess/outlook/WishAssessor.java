@@ -106,8 +106,8 @@ public final class WishAssessor {
 
   private static boolean mayHave(Job job, Wish wish, Space space) {
     if (!wish.realm().has(space.kind())
-        || wish.unlessSound() && isCovered(job, space)
-        || wish.name().equals(MOVE_THE_RACK) && hasRack(job, space)) {
+        || (wish.unlessSound() && isCovered(job, space))
+        || (wish.name().equals(MOVE_THE_RACK) && hasRack(job, space))) {
       return false;
     }
     boolean natural =

@@ -80,7 +80,7 @@ public final class AsBuiltComposer {
     List<HeadSchedule> heads = schedules.heads();
     List<RunRow> loose = schedules.loose();
     ConduitSheets conduits = new ConduitSheets(composition, results, text);
-    OpenEnds openEnds = new OpenEnds(job, wording, text);
+    OpenEnds openEnds = new OpenEnds(job, wording);
     return new AsBuiltView(
         facts(),
         job.facts().jurisdiction(),
@@ -104,7 +104,7 @@ public final class AsBuiltComposer {
         openEnds.places(),
         openEnds.photos(),
         new OutsideEnds(composition, results).all(),
-        cables(text),
+        cables(),
         job.exceptions().stream().map(this::exception).toList(),
         job.facts().history().stream().map(this::revision).toList(),
         schedules.index(),
@@ -155,16 +155,16 @@ public final class AsBuiltComposer {
         .toList();
   }
 
-  private List<CableType> cables(RunText text) {
+  private List<CableType> cables() {
     return job.runs().stream()
         .map(job::cableOf)
         .distinct()
         .sorted(Comparator.comparing(Cable::medium).thenComparing(Cable::name))
-        .map(cable -> cable(cable, text))
+        .map(this::cable)
         .toList();
   }
 
-  private CableType cable(Cable cable, RunText text) {
+  private CableType cable(Cable cable) {
     List<Run> runs = job.runs().stream().filter(r -> r.cable().equals(cable.id())).toList();
     return new CableType(
         cable.name(),

@@ -24,13 +24,11 @@ final class OpenEnds {
   private final Job job;
   private final Wording wording;
   private final Describe describe;
-  private final RunText text;
   private final Photographs photographs;
 
-  OpenEnds(Job job, Wording wording, RunText text) {
+  OpenEnds(Job job, Wording wording) {
     this.job = job;
     this.wording = wording;
-    this.text = text;
     this.describe = new Describe(job, wording);
     this.photographs = new Photographs(job, wording);
   }
@@ -101,7 +99,7 @@ final class OpenEnds {
   }
 
   private OpenEnd end(Run run, RunEnd end) {
-    RunEnd other = end == run.from() ? run.to() : run.from();
+    RunEnd other = run.otherThan(end);
     String found =
         end.head().isPresent()
             ? describe.shortEnd(end)

@@ -126,7 +126,7 @@ final class Schedules {
 
   private RunRow row(Run run, Place here) {
     RunEnd other = describe.otherEnd(run, here);
-    return row(run, other == run.to() ? run.from() : run.to(), other);
+    return row(run, run.otherThan(other), other);
   }
 
   private RunRow row(Run run, RunEnd near, RunEnd other) {
@@ -149,7 +149,7 @@ final class Schedules {
     for (Run run : job.runsAt(head)) {
       for (RunEnd end : List.of(run.from(), run.to())) {
         if (end.head().equals(Optional.of(head.id())) && end.port().isEmpty()) {
-          loose.add(row(run, end, end == run.from() ? run.to() : run.from()));
+          loose.add(row(run, end, run.otherThan(end)));
         }
       }
     }
@@ -176,7 +176,7 @@ final class Schedules {
 
   private PortRow port(PanelRuns.Used used) {
     Run run = used.run();
-    RunEnd here = used.otherEnd() == run.to() ? run.from() : run.to();
+    RunEnd here = run.otherThan(used.otherEnd());
     return new PortRow(
         wording.print(used.port()),
         run.label(),

@@ -101,6 +101,7 @@ final class SharedRows {
         view.source());
   }
 
+  @SuppressWarnings("ReferenceEquality") // Another run may have been assessed alike.
   private static String runOf(List<Held> held, Assessment shown) {
     return held.stream()
         .filter(h -> h.assessment() == shown)

@@ -10,20 +10,14 @@ public final class Symbols {
   private Symbols() {}
 
   public static SymbolKind of(Place place) {
-    switch (place.kind()) {
-      case BLANK_PLATE:
-        return SymbolKind.BLANK_PLATE;
-      case IN_WALL_COIL:
-        return SymbolKind.IN_WALL_COIL;
-      case PULL_BOX:
-        return SymbolKind.PULL_BOX;
-      case STUB_OUT:
-        return SymbolKind.STUB_OUT;
-      case CONDUIT_END:
-        return SymbolKind.CONDUIT_END;
-      default:
-        return ofUse(place);
-    }
+    return switch (place.kind()) {
+      case BLANK_PLATE -> SymbolKind.BLANK_PLATE;
+      case IN_WALL_COIL -> SymbolKind.IN_WALL_COIL;
+      case PULL_BOX -> SymbolKind.PULL_BOX;
+      case STUB_OUT -> SymbolKind.STUB_OUT;
+      case CONDUIT_END -> SymbolKind.CONDUIT_END;
+      default -> ofUse(place);
+    };
   }
 
   public static SymbolKind of(HeadKind head) {

@@ -79,7 +79,7 @@ final class ResultTables {
   /** Whether a service has a line of figures; what only a data sheet knows is told apart. */
   private static boolean hasLine(Prospect prospect) {
     return prospect.possible()
-        || prospect.equipmentDecides() && prospect.decisive().value().isPresent();
+        || (prospect.equipmentDecides() && prospect.decisive().value().isPresent());
   }
 
   private ServiceLine line(List<Prospect> like, String letters) {

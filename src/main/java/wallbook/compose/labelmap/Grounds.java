@@ -17,7 +17,6 @@ import wallbook.record.Place;
 import wallbook.record.Run;
 import wallbook.record.Space;
 import wallbook.reference.Tables;
-import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
 /** The grounds: every place that is found by ties, on a plan of the site and in a table. */
@@ -76,9 +75,5 @@ final class Grounds {
         .orElseGet(
             () ->
                 assessment.missing().stream().map(wording::say).collect(Collectors.joining(", ")));
-  }
-
-  private String say(String key, Object... namesAndValues) {
-    return wording.say(Phrase.of(key, namesAndValues));
   }
 }

@@ -132,7 +132,7 @@ public final class LabelMapComposer {
 
   private CableRow cable(Run run, Place here) {
     RunEnd other = describe.otherEnd(run, here);
-    RunEnd near = other == run.to() ? run.from() : run.to();
+    RunEnd near = run.otherThan(other);
     return cable(run, near, other);
   }
 
@@ -153,7 +153,7 @@ public final class LabelMapComposer {
     for (Run run : job.runsAt(head)) {
       for (RunEnd end : List.of(run.from(), run.to())) {
         if (end.head().equals(Optional.of(head.id())) && end.port().isEmpty()) {
-          loose.add(cable(run, end, end == run.from() ? run.to() : run.from()));
+          loose.add(cable(run, end, run.otherThan(end)));
         }
       }
     }

@@ -116,7 +116,7 @@ final class PageWords {
 
   /** A cable as seen from one of its ends. */
   RoomCard.CableLine line(Run run, RunEnd here, Optional<String> jack) {
-    RunEnd other = here == run.from() ? run.to() : run.from();
+    RunEnd other = run.otherThan(here);
     return new RoomCard.CableLine(link(run), describe.cable(run), jack, end(other), state(run));
   }
 

@@ -99,7 +99,7 @@ public final class Results {
   /** A margin with its sign. */
   public String margin(Quantity margin) {
     String printed = wording.print(margin);
-    boolean zero = printed.chars().noneMatch(c -> c >= '1' && c <= '9' || c == '½');
+    boolean zero = printed.chars().noneMatch(c -> (c >= '1' && c <= '9') || c == '½');
     return zero || printed.startsWith(MINUS) ? printed : "+" + printed;
   }
 

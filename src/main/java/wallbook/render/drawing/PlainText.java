@@ -39,7 +39,8 @@ final class PlainText {
   private static boolean isPrintable(int code) {
     boolean control = Character.isISOControl(code);
     boolean surrogate = code >= 0xD800 && code <= 0xDFFF;
-    boolean turnsDirection = code >= 0x202A && code <= 0x202E || code >= 0x2066 && code <= 0x2069;
+    boolean turnsDirection =
+        (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);
     boolean noCharacter = (code & 0xFFFE) == 0xFFFE;
     return !control && !surrogate && !turnsDirection && !noCharacter;
   }

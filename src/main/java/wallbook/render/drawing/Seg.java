@@ -15,10 +15,10 @@ record Seg(Pt a, Pt b) {
     if (d1 * d2 < 0 && d3 * d4 < 0) {
       return true;
     }
-    return d1 == 0 && covers(other.a)
-        || d2 == 0 && covers(other.b)
-        || d3 == 0 && other.covers(a)
-        || d4 == 0 && other.covers(b);
+    return (d1 == 0 && covers(other.a))
+        || (d2 == 0 && covers(other.b))
+        || (d3 == 0 && other.covers(a))
+        || (d4 == 0 && other.covers(b));
   }
 
   double distanceTo(Pt point) {

@@ -15,9 +15,6 @@ final class PortCells {
   /** White between the number of a port and what stands beneath. */
   private static final double NUMBER_GAP_MM = 0.6;
 
-  /** White beside the line between two cells. */
-  private static final double SIDE_MM = 0.4;
-
   private final LabelSheet sheet;
   private final Stack stack;
   private final Findings findings;
