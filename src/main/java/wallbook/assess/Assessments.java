@@ -1,6 +1,7 @@
 package wallbook.assess;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.Optional;
 public final class Assessments {
   private final List<Assessment> all;
   private final Map<String, List<Assessment>> bySubject = new LinkedHashMap<>();
+  private final Map<String, Map<String, Assessment>> byTopic = new HashMap<>();
 
   public Assessments(List<Assessment> all) {
     this.all = List.copyOf(all);
@@ -17,6 +19,7 @@ public final class Assessments {
       bySubject.computeIfAbsent(assessment.subject(), s -> new ArrayList<>()).add(assessment);
     }
     bySubject.replaceAll((subject, list) -> List.copyOf(list));
+    bySubject.forEach((subject, list) -> byTopic.put(subject, firstOfTopic(list)));
   }
 
   /** Every assessment in the order it was made. */
@@ -36,6 +39,12 @@ public final class Assessments {
 
   /** The one about one thing with exactly the given topic, if it was made. */
   public Optional<Assessment> find(String subject, String topic) {
-    return of(subject).stream().filter(a -> a.topic().equals(topic)).findFirst();
+    return Optional.ofNullable(byTopic.getOrDefault(subject, Map.of()).get(topic));
+  }
+
+  private static Map<String, Assessment> firstOfTopic(List<Assessment> assessments) {
+    Map<String, Assessment> first = new HashMap<>();
+    assessments.forEach(assessment -> first.putIfAbsent(assessment.topic(), assessment));
+    return first;
   }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
@@ -20,7 +22,7 @@ import wallbook.wording.Phrase;
 /** What is printed on cables, conduits and plates. */
 final class LabelChecks implements Check {
   /** What Code 128 (ISO/IEC 15417) encodes and every label printer has, without blanks at ends. */
-  private static final String PRINTABLE = "[\\x21-\\x7e]+( [\\x21-\\x7e]+)*";
+  private static final Pattern PRINTABLE = Pattern.compile("[\\x21-\\x7e]+( [\\x21-\\x7e]+)*");
 
   private record Label(String text, SourcePosition at) {
     /** Labels that differ in capitals only are the same to somebody reading them in a closet. */
@@ -44,7 +46,9 @@ final class LabelChecks implements Check {
     findDuplicates(onCables, findings);
     findDuplicates(onPlates, findings);
     Stream.concat(onCables.stream(), onPlates.stream()).forEach(l -> checkForm(l, findings));
-    job.places().forEach(place -> comparePlate(job, place, findings));
+    Map<String, List<Run>> heard =
+        job.runs().stream().collect(Collectors.groupingBy(run -> of(run).heard()));
+    job.places().forEach(place -> comparePlate(job, heard, place, findings));
   }
 
   private Label of(Run run) {
@@ -80,7 +84,7 @@ final class LabelChecks implements Check {
 
   private void checkForm(Label label, Findings findings) {
     boolean fits = label.text().length() <= longest;
-    if (fits && label.text().matches(PRINTABLE)) {
+    if (fits && isPrintable(label.text())) {
       return;
     }
     findings.add(
@@ -94,7 +98,11 @@ final class LabelChecks implements Check {
                 longest)
             .found(label.text())
             .expecting(Phrase.of("expected.label", "longest", longest))
-            .nearest(Optional.of(plain(label.text())).filter(p -> fits && p.matches(PRINTABLE))));
+            .nearest(Optional.of(plain(label.text())).filter(p -> fits && isPrintable(p))));
+  }
+
+  private static boolean isPrintable(String text) {
+    return PRINTABLE.matcher(text).matches();
   }
 
   /** The text without accents, and with single blanks. */
@@ -106,14 +114,14 @@ final class LabelChecks implements Check {
         .strip();
   }
 
-  private void comparePlate(Job job, Place place, Findings findings) {
+  private void comparePlate(Job job, Map<String, List<Run>> heard, Place place, Findings findings) {
     of(place)
         .filter(
             plate -> job.runsAt(place).stream().noneMatch(r -> of(r).heard().equals(plate.heard())))
         .ifPresent(
             plate ->
-                job.runs().stream()
-                    .filter(run -> of(run).heard().equals(plate.heard()))
+                heard
+                    .getOrDefault(plate.heard(), List.of())
                     .forEach(
                         run ->
                             findings.add(

@@ -1,8 +1,9 @@
 package wallbook.check;
 
-import java.lang.reflect.InvocationTargetException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
@@ -11,7 +12,6 @@ import wallbook.quantity.Quantity;
 import wallbook.quantity.QuantityParser;
 import wallbook.quantity.QuantityParser.NotAQuantity;
 import wallbook.record.Job;
-import wallbook.record.Origin;
 import wallbook.record.Shape;
 import wallbook.record.Shape.Field;
 import wallbook.reference.Row;
@@ -24,7 +24,12 @@ import wallbook.wording.Phrase;
  * its types and compares what the table {@code plausible-values} has a range for.
  */
 final class PlausibleChecks implements Check {
+  /** What values of a key may be. */
+  private record Range(
+      Optional<Object> neverBelow, Object least, Object most, Optional<Object> neverAbove) {}
+
   private final Table ranges;
+  private final Map<Field, Optional<Range>> rangeOfField = new ConcurrentHashMap<>();
 
   PlausibleChecks(Tables tables) {
     this.ranges = tables.table("plausible-values");
@@ -38,7 +43,7 @@ final class PlausibleChecks implements Check {
   private void walk(Record thing, Findings findings) {
     Shape shape = Shape.of(thing.getClass());
     for (Field field : shape.fields()) {
-      Object value = get(field, thing);
+      Object value = field.value(thing);
       List<?> items =
           value instanceof List<?> list
               ? list
@@ -46,28 +51,27 @@ final class PlausibleChecks implements Check {
       for (Object item : items) {
         if (item instanceof Quantity || item instanceof Integer) {
           compare(thing, field, item, findings);
-        } else if (item instanceof Record inner && isEntry(inner)) {
+        } else if (item instanceof Record inner && Shape.of(inner.getClass()).hasOrigin()) {
           walk(inner, findings);
         }
       }
     }
   }
 
-  /** Whether it is an entry of the record with keys of its own, and not a point or the like. */
-  private static boolean isEntry(Record thing) {
-    return thing.getClass().getRecordComponents()[0].getType() == Origin.class;
-  }
-
   private void compare(Record thing, Field field, Object value, Findings findings) {
-    Optional<Row> range = ranges.find(Shape.nameOf(thing.getClass()), field.key());
+    Optional<Range> range = rangeOfField.computeIfAbsent(field, f -> range(thing.getClass(), f));
     if (range.isEmpty()) {
       return;
     }
-    SourcePosition at = origin(thing).position(field.key());
-    Optional<Object> neverBelow = bound(range.get(), "never_below", field);
-    Object least = bound(range.get(), "least", field).orElseThrow();
-    Object most = bound(range.get(), "most", field).orElseThrow();
-    Optional<Object> neverAbove = bound(range.get(), "never_above", field);
+    Optional<Object> neverBelow = range.get().neverBelow();
+    Object least = range.get().least();
+    Object most = range.get().most();
+    Optional<Object> neverAbove = range.get().neverAbove();
+    boolean usual = order(value, least) >= 0 && order(value, most) <= 0;
+    if (usual && neverAbove.isEmpty() && neverBelow.isEmpty()) {
+      return;
+    }
+    SourcePosition at = Shape.of(thing.getClass()).origin(thing).position(field.key());
     if (neverAbove.isPresent() && order(value, neverAbove.get()) > 0) {
       findings.add(
           Finding.of(
@@ -92,7 +96,7 @@ final class PlausibleChecks implements Check {
               value,
               "least",
               neverBelow.get()));
-    } else if (order(value, least) < 0 || order(value, most) > 0) {
+    } else if (!usual) {
       findings.add(
           Finding.of(
                   Severity.WARNING,
@@ -108,6 +112,18 @@ final class PlausibleChecks implements Check {
                   most)
               .expecting(Phrase.of("expected.range", "least", least, "most", most)));
     }
+  }
+
+  private Optional<Range> range(Class<?> type, Field field) {
+    return ranges
+        .find(Shape.nameOf(type), field.key())
+        .map(
+            row ->
+                new Range(
+                    bound(row, "never_below", field),
+                    bound(row, "least", field).orElseThrow(),
+                    bound(row, "most", field).orElseThrow(),
+                    bound(row, "never_above", field)));
   }
 
   private Optional<Object> bound(Row row, String column, Field field) {
@@ -128,21 +144,5 @@ final class PlausibleChecks implements Check {
   @SuppressWarnings({"unchecked", "rawtypes"})
   private static int order(Object a, Object b) {
     return ((Comparable) a).compareTo(b);
-  }
-
-  private static Origin origin(Record thing) {
-    try {
-      return (Origin) thing.getClass().getRecordComponents()[0].getAccessor().invoke(thing);
-    } catch (IllegalAccessException | InvocationTargetException e) {
-      throw new IllegalStateException("no origin in " + thing.getClass().getSimpleName(), e);
-    }
-  }
-
-  private static Object get(Field field, Record thing) {
-    try {
-      return field.component().getAccessor().invoke(thing);
-    } catch (IllegalAccessException | InvocationTargetException e) {
-      throw new IllegalStateException("cannot read " + field.key(), e);
-    }
   }
 }

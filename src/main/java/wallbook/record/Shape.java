@@ -7,6 +7,7 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,24 +16,54 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The shape of a record type as its file has it: which keys, of what type, which may be left out.
- * Read once from the type itself; the reader, the schema and the field reference all go by it.
- *
- * @param type the record type
- * @param fields its keys in order, without the origin
- * @param oneOf keys of which exactly one is given; empty if there is no such rule
+ * Read once from the type itself and kept; the reader, the schema and the field reference all go by
+ * it.
  */
-public record Shape(Class<? extends Record> type, List<Field> fields, List<String> oneOf) {
+public final class Shape {
   private static final Map<Class<?>, Shape> KNOWN = new ConcurrentHashMap<>();
 
-  /**
-   * One key.
-   *
-   * @param key as written in the file
-   * @param presence whether it must be given
-   * @param type type of the value; of a list, of its items
-   * @param component where annotations are found
-   */
-  public record Field(String key, Presence presence, Class<?> type, RecordComponent component) {
+  private final Class<? extends Record> type;
+  private final List<Field> fields;
+  private final Map<String, Field> fieldByKey;
+  private final List<String> oneOf;
+  private final Optional<RecordComponent> origin;
+  private final Constructor<? extends Record> constructor;
+
+  /** One key. */
+  public static final class Field {
+    private final String key;
+    private final Presence presence;
+    private final Class<?> type;
+    private final RecordComponent component;
+    private final Optional<Kind> refersTo;
+    private final Optional<Kind> identifies;
+    private final boolean idForm;
+
+    private Field(String key, Presence presence, Class<?> type, RecordComponent component) {
+      this.key = key;
+      this.presence = presence;
+      this.type = type;
+      this.component = component;
+      this.refersTo =
+          Optional.ofNullable(component.getAnnotation(RefersTo.class)).map(RefersTo::value);
+      this.identifies = Optional.ofNullable(component.getAnnotation(Id.class)).map(Id::value);
+      this.idForm = identifies.isPresent() || component.isAnnotationPresent(LocalName.class);
+    }
+
+    /** The key as written in the file. */
+    public String key() {
+      return key;
+    }
+
+    /** Whether it must be given. */
+    public Presence presence() {
+      return presence;
+    }
+
+    /** Type of the value; of a list, of its items. */
+    public Class<?> type() {
+      return type;
+    }
 
     /** What the key says, for a person. */
     public Says says() {
@@ -41,26 +72,22 @@ public record Shape(Class<? extends Record> type, List<Field> fields, List<Strin
 
     /** Kind of thing that the value is the id of, if it is one. */
     public Optional<Kind> refersTo() {
-      return Optional.ofNullable(component.getAnnotation(RefersTo.class)).map(RefersTo::value);
+      return refersTo;
     }
 
     /** Kind of the thing whose own id this is, if it is one. */
     public Optional<Kind> identifies() {
-      return Optional.ofNullable(component.getAnnotation(Id.class)).map(Id::value);
+      return identifies;
     }
 
     /** The value of this field in a thing of the shape: plain, optional or a list. */
     public Object value(Record thing) {
-      try {
-        return component.getAccessor().invoke(thing);
-      } catch (ReflectiveOperationException e) {
-        throw new IllegalStateException("cannot read " + key, e);
-      }
+      return get(component, thing);
     }
 
     /** Whether the value has the form of an id. */
     public boolean hasIdForm() {
-      return identifies().isPresent() || component.isAnnotationPresent(LocalName.class);
+      return idForm;
     }
   }
 
@@ -71,14 +98,59 @@ public record Shape(Class<? extends Record> type, List<Field> fields, List<Strin
     LIST
   }
 
+  private Shape(Class<? extends Record> type) {
+    RecordComponent[] components = type.getRecordComponents();
+    this.type = type;
+    this.origin = Arrays.stream(components).filter(c -> c.getType() == Origin.class).findFirst();
+    this.fields =
+        Arrays.stream(components)
+            .filter(c -> c.getType() != Origin.class)
+            .map(Shape::field)
+            .toList();
+    this.fieldByKey = new HashMap<>();
+    fields.forEach(field -> fieldByKey.put(field.key(), field));
+    OneOf oneOfThese = type.getAnnotation(OneOf.class);
+    this.oneOf = oneOfThese == null ? List.of() : List.of(oneOfThese.value());
+    Class<?>[] types =
+        Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+    try {
+      this.constructor = type.getDeclaredConstructor(types);
+    } catch (NoSuchMethodException e) {
+      throw new IllegalStateException("cannot make " + type.getSimpleName(), e);
+    }
+  }
+
   /** The shape of a record type. */
   public static Shape of(Class<? extends Record> type) {
     Shape known = KNOWN.get(type);
-    if (known == null) {
-      known = read(type);
-      KNOWN.put(type, known);
-    }
-    return known;
+    return known == null ? KNOWN.computeIfAbsent(type, t -> new Shape(type)) : known;
+  }
+
+  /** The record type. */
+  public Class<? extends Record> type() {
+    return type;
+  }
+
+  /** Its keys in order, without the origin. */
+  public List<Field> fields() {
+    return fields;
+  }
+
+  /** Keys of which exactly one is given; empty if there is no such rule. */
+  public List<String> oneOf() {
+    return oneOf;
+  }
+
+  /**
+   * Whether things of this shape are entries with keys of their own, and not points or the like.
+   */
+  public boolean hasOrigin() {
+    return origin.isPresent();
+  }
+
+  /** Where a thing of this shape stands. */
+  public Origin origin(Record thing) {
+    return (Origin) get(origin.orElseThrow(), thing);
   }
 
   /** Name of a type as a record would write it: {@code RunEnd} is {@code run_end}. */
@@ -88,7 +160,7 @@ public record Shape(Class<? extends Record> type, List<Field> fields, List<Strin
 
   /** The field of the given key, if there is one. */
   public Optional<Field> field(String key) {
-    return fields.stream().filter(f -> f.key().equals(key)).findFirst();
+    return Optional.ofNullable(fieldByKey.get(key));
   }
 
   /** All keys in order. */
@@ -107,11 +179,6 @@ public record Shape(Class<? extends Record> type, List<Field> fields, List<Strin
     arguments.add(origin);
     arguments.addAll(values);
     try {
-      Class<?>[] types =
-          Arrays.stream(type.getRecordComponents())
-              .map(RecordComponent::getType)
-              .toArray(Class<?>[]::new);
-      Constructor<? extends Record> constructor = type.getDeclaredConstructor(types);
       return constructor.newInstance(arguments.toArray());
     } catch (InvocationTargetException e) {
       throw new IllegalArgumentException(e.getCause().getMessage(), e.getCause());
@@ -120,15 +187,12 @@ public record Shape(Class<? extends Record> type, List<Field> fields, List<Strin
     }
   }
 
-  private static Shape read(Class<? extends Record> type) {
-    List<Field> fields = new ArrayList<>();
-    for (RecordComponent component : type.getRecordComponents()) {
-      if (component.getType() != Origin.class) {
-        fields.add(field(component));
-      }
+  private static Object get(RecordComponent component, Record thing) {
+    try {
+      return component.getAccessor().invoke(thing);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("cannot read " + component.getName(), e);
     }
-    OneOf oneOf = type.getAnnotation(OneOf.class);
-    return new Shape(type, List.copyOf(fields), oneOf == null ? List.of() : List.of(oneOf.value()));
   }
 
   private static Field field(RecordComponent component) {

@@ -18,24 +18,26 @@ import wallbook.record.SpaceKind;
 final class ConduitRoutes {
   private static final int MOST_CONDUITS = 3;
 
+  private final Known known;
   private final Job job;
 
-  ConduitRoutes(Job job) {
-    this.job = job;
+  ConduitRoutes(Known known) {
+    this.known = known;
+    this.job = known.job();
   }
 
   /** Routes for a reach, in the order of the record's conduits. */
   List<ConduitRoute> of(Means.Reach reach, Target target) {
     return switch (reach) {
       case ENTRANCE ->
-          starts(end -> Entrance.isEntrance(job, end.head(), end.place()))
+          starts(reach, target, end -> Entrance.isEntrance(job, end.head(), end.place()))
               .filter(this::isHome)
               .toList();
       case ANY ->
-          starts(end -> end.place().isPresent() && target.holds(job, end))
+          starts(reach, target, end -> end.place().isPresent() && target.holds(job, end))
               .filter(route -> route.far().space().isEmpty())
               .toList();
-      case HEAD -> homewards(starts(end -> target.holds(job, end)).toList(), target);
+      case HEAD -> homewards(starts(reach, target, end -> target.holds(job, end)).toList(), target);
     };
   }
 
@@ -44,8 +46,10 @@ final class ConduitRoutes {
     return Entrance.isHome(job, route.far().head());
   }
 
-  private Stream<ConduitRoute> starts(Predicate<ConduitEnd> isNear) {
-    return job.conduits().stream()
+  private Stream<ConduitRoute> starts(
+      Means.Reach reach, Target target, Predicate<ConduitEnd> isNear) {
+    return known
+        .conduits(reach, target)
         .flatMap(
             conduit ->
                 Stream.of(conduit.from(), conduit.to())

@@ -25,7 +25,7 @@ final class ConduitWays {
   ConduitWays(Known known) {
     this.known = known;
     this.job = known.job();
-    this.routes = new ConduitRoutes(job);
+    this.routes = new ConduitRoutes(known);
   }
 
   /** The ways that a means has at a target. */

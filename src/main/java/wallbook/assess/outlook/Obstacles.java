@@ -9,18 +9,15 @@ import java.util.Optional;
 import java.util.Set;
 import wallbook.assess.Assessment;
 import wallbook.assess.Verdict;
-import wallbook.record.Job;
 import wallbook.record.Run;
 import wallbook.wording.Phrase;
 
 /** Finds what lies at a target, would be used for a wish, and can't serve it. */
 final class Obstacles {
   private final Known known;
-  private final Job job;
 
   Obstacles(Known known) {
     this.known = known;
-    this.job = known.job();
   }
 
   /**
@@ -41,7 +38,7 @@ final class Obstacles {
   private List<Obstacle> runs(Means means, Target target) {
     RunWays ways = new RunWays(known);
     List<Obstacle> found = new ArrayList<>();
-    for (Run run : job.runs()) {
+    for (Run run : known.runs(means.reach(), target)) {
       if (ways.nearEnd(means, target, run).isPresent()) {
         reason(means, run)
             .map(reason -> new Obstacle(run.id(), reason, run.standIn()))
@@ -68,7 +65,7 @@ final class Obstacles {
 
   private List<Obstacle> conduits(Means means, Target target) {
     List<Obstacle> found = new ArrayList<>();
-    for (ConduitRoute route : new ConduitRoutes(job).of(means.reach(), target)) {
+    for (ConduitRoute route : new ConduitRoutes(known).of(means.reach(), target)) {
       route
           .conduits()
           .forEach(

@@ -40,7 +40,7 @@ final class RunWays {
   /** The ways that a means has at a target, in the order of the record's runs. */
   List<Way> of(Wish wish, Means means, Target target) {
     List<Way> ways = new ArrayList<>();
-    for (Run run : job.runs()) {
+    for (Run run : known.runs(means.reach(), target)) {
       nearEnd(means, target, run)
           .filter(end -> !means.onlyAtPlace() || isAtPlace(wish, target, end))
           .flatMap(end -> way(wish, means, target, run, end))

@@ -10,7 +10,6 @@ import wallbook.assess.Assessments;
 import wallbook.record.HeadKind;
 import wallbook.record.Job;
 import wallbook.record.Space;
-import wallbook.record.Zone;
 import wallbook.reference.Tables;
 import wallbook.wording.Phrase;
 
@@ -29,6 +28,8 @@ public final class WishAssessor {
           .thenComparing(Way::effort)
           .thenComparing(way -> !way.atPlace())
           .thenComparing(Way::rank, Comparator.reverseOrder());
+
+  private static final Assessments NOTHING_ASSESSED = new Assessments(List.of());
 
   private final List<Wish> wishes;
   private final List<Means> means;
@@ -50,29 +51,34 @@ public final class WishAssessor {
 
   /** Where in a house a wish may be had: the house as a whole, or spaces in the record's order. */
   public List<Target> targets(Job job, Wish wish) {
+    return targets(new Known(job, NOTHING_ASSESSED, Outlook.EMPTY), wish);
+  }
+
+  private static List<Target> targets(Known known, Wish wish) {
     if (wish.ofHouse()) {
       return List.of(new Target.House());
     }
-    return job.spaces().stream()
-        .filter(space -> mayHave(job, wish, space))
+    return known.job().spaces().stream()
+        .filter(space -> mayHave(known, wish, space))
         .<Target>map(space -> new Target.InSpace(space.id()))
         .toList();
   }
 
   /** Every wish at everywhere it may be had. */
   public List<WishAnswer> answers(Job job, Assessments assessments, Outlook outlook) {
+    Known known = new Known(job, assessments, outlook);
     return wishes.stream()
-        .flatMap(
-            wish ->
-                targets(job, wish).stream()
-                    .map(target -> answer(job, assessments, outlook, wish, target)))
+        .flatMap(wish -> targets(known, wish).stream().map(target -> answer(known, wish, target)))
         .toList();
   }
 
   /** What the house offers for a wish at a target, whether or not the wish is usual there. */
   public WishAnswer answer(
       Job job, Assessments assessments, Outlook outlook, Wish wish, Target target) {
-    Known known = new Known(job, assessments, outlook);
+    return answer(new Known(job, assessments, outlook), wish, target);
+  }
+
+  private WishAnswer answer(Known known, Wish wish, Target target) {
     RunWays overRuns = new RunWays(known);
     ConduitWays throughConduits = new ConduitWays(known);
     List<Means> ofWish = means.stream().filter(m -> m.wish().equals(wish.name())).toList();
@@ -88,7 +94,7 @@ public final class WishAssessor {
         target,
         ways,
         new Obstacles(known).of(ofWish, target, ways),
-        wish.name().equals(MOVE_THE_RACK) ? RackFacts.of(job) : List.of(),
+        wish.name().equals(MOVE_THE_RACK) ? known.rackFacts() : List.of(),
         wish.hasAlternative()
             ? Optional.of(Phrase.of("outlook.alternative." + wish.name()))
             : Optional.empty());
@@ -104,24 +110,18 @@ public final class WishAssessor {
     ways.removeIf(way -> way.means().equals(worse) && taken.contains(way.legs().get(0).subject()));
   }
 
-  private static boolean mayHave(Job job, Wish wish, Space space) {
+  private static boolean mayHave(Known known, Wish wish, Space space) {
     if (!wish.realm().has(space.kind())
-        || (wish.unlessSound() && isCovered(job, space))
-        || (wish.name().equals(MOVE_THE_RACK) && hasRack(job, space))) {
+        || (wish.unlessSound() && known.hasSound(space.id()))
+        || (wish.name().equals(MOVE_THE_RACK) && hasRack(known.job(), space))) {
       return false;
     }
-    boolean natural =
-        job.places().stream()
-            .anyMatch(p -> p.space().equals(space.id()) && wish.uses().contains(p.use()));
+    boolean natural = known.usesIn(space.id()).stream().anyMatch(wish.uses()::contains);
     return natural || wish.rooms().contains(space.kind());
   }
 
   private static boolean hasRack(Job job, Space space) {
     return job.heads().stream()
         .anyMatch(h -> h.kind() == HeadKind.RACK && h.space().equals(space.id()));
-  }
-
-  private static boolean isCovered(Job job, Space space) {
-    return job.zones().stream().map(Zone::spaces).anyMatch(s -> s.contains(space.id()));
   }
 }
