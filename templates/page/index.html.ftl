@@ -13,6 +13,7 @@
 <meta name="color-scheme" content="light dark">
 <meta name="referrer" content="no-referrer">
 <meta name="robots" content="noindex">
+<meta name="seal" content="${seal}">
 <meta name="format-detection" content="telephone=no">
 <meta name="description" content="${say("page.purpose")}">
 <title>${view.title}</title>
@@ -176,6 +177,7 @@ ${script}
 <h2>${say("page.about-heading")}</h2>
 <p>${say("page.about-text")}</p>
 <#if view.copy == "REDUCED"><p>${say("page.copy-reduced")}</p></#if>
+<p><a id="record" download="job.yaml" href="${recordData}" data-sha256="${recordDigest}"><#if view.copy == "OWNERS">${say("page.record")}<#else>${say("page.record-extract")}</#if></a>. ${say("page.record-text")}</p>
 <h3>${say("page.signs")}</h3>
 <ul role="list" class="signs">
 <#list ["works", "dark", "unfinished", "dead", "retired"] as state>

@@ -72,6 +72,7 @@ class LanguagesTest {
           "conduit.more.asked.",
           "conduit.pull.asked.",
           "drawing.oneline.medium.",
+          "extract.for.",
           "fibre.asked.bend.",
           "fibre.assume.connectors",
           "fibre.assume.splices",

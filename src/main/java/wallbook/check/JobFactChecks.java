@@ -28,6 +28,17 @@ final class JobFactChecks implements Check {
     if (facts.codes().isEmpty()) {
       missing(Severity.REMARK, "codes-not-stated", facts, findings);
     }
+    facts
+        .extractFor()
+        .ifPresent(
+            reader ->
+                findings.add(
+                    Finding.of(
+                        Severity.WARNING,
+                        "record-is-an-extract",
+                        facts.origin().position("extract_for"),
+                        "reader",
+                        reader)));
     checkParties(facts, findings);
     facts.language().ifPresent(tag -> checkLanguage(facts, tag, findings));
     checkFloors(job, findings);

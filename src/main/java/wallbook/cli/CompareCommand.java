@@ -17,6 +17,8 @@ import wallbook.read.JobReader;
 import wallbook.record.Job;
 import wallbook.record.Paper;
 import wallbook.reference.Tables;
+import wallbook.render.Attachment;
+import wallbook.render.CarriedRecord;
 import wallbook.render.DocumentFacts;
 import wallbook.render.DocumentRenderer;
 import wallbook.render.DocumentRequest;
@@ -71,7 +73,8 @@ final class CompareCommand implements Callable<Integer> {
     Wording wording = readers.wording(after, TemplateSource.carried());
     print(before.get(), after.get(), wording);
     if (into.isPresent()) {
-      WholeFile.write(into.get(), notice(before.get(), after.get(), readers, wording));
+      byte[] record = KeptRecord.bytes(now).orElseThrow();
+      WholeFile.write(into.get(), notice(before.get(), after.get(), record, readers, wording));
     }
     return ExitCode.CLEAN;
   }
@@ -121,7 +124,7 @@ final class CompareCommand implements Callable<Integer> {
     console.out().println(wording.say(summary));
   }
 
-  private byte[] notice(Job before, Job after, Readers readers, Wording wording)
+  private byte[] notice(Job before, Job after, byte[] record, Readers readers, Wording wording)
       throws TemplateProblem {
     DocumentFacts facts =
         new DocumentFacts(
@@ -139,7 +142,13 @@ final class CompareCommand implements Callable<Integer> {
             "change-notice.md",
             new ChangeNoticeComposer(before.record(), after.record(), wording).compose(),
             facts,
-            List.of());
+            List.of(
+                new Attachment(
+                    CarriedRecord.FILE_NAME,
+                    "application/yaml",
+                    wording.say("attachment.record"),
+                    Attachment.Relationship.SOURCE,
+                    record)));
     return new DocumentRenderer(TemplateSource.carried(), wording, new PlanFigures())
         .render(request)
         .pdf();

@@ -20,6 +20,7 @@ import wallbook.compose.Disclosure;
 import wallbook.compose.DocumentPlan;
 import wallbook.compose.Documents;
 import wallbook.compose.Issue;
+import wallbook.compose.disclosure.Recipient;
 import wallbook.read.ScheduleWriter;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
@@ -70,7 +71,7 @@ final class Handover {
   /**
    * Makes the package of a job.
    *
-   * @param record the file the job was read from; every document carries it
+   * @param record the file the job was read from; every document carries it, or an extract of it
    * @param reading the job, without errors
    * @param into folder that the package is stored in
    * @param labels files of labels
@@ -85,15 +86,10 @@ final class Handover {
     Composition composition = Computation.of(reading, tables, wording);
     DocumentRenderer renderer =
         new DocumentRenderer(templates, wording, new PlanFigures(), Looks.of(job, tables));
-    byte[] recordBytes = Files.readAllBytes(record);
     LocalDate issued = Issue.date(job.facts()).orElseThrow();
-    Attachment attached =
-        new Attachment(
-            "job.yaml",
-            "application/yaml",
-            wording.say("attachment.record"),
-            Attachment.Relationship.SOURCE,
-            recordBytes);
+    WholeRecord whole = WholeRecord.read(record, job.record());
+    List<Attachment> attached = whole.attachments(wording);
+    Extracts extracts = new Extracts(tables, job, wording);
     List<PackageFile> files = new ArrayList<>();
     SortedSet<Integer> unprintable = new TreeSet<>();
     for (DocumentPlan plan : Documents.all()) {
@@ -104,16 +100,20 @@ final class Handover {
               plan.template(),
               plan.view().apply(composition),
               readers.facts(job, wording, plan.titleKey()),
-              plan.disclosure().carriesRecord() ? List.of(attached) : List.of());
+              plan.disclosure().carriesWholeRecord()
+                  ? attached
+                  : List.of(extracts.of(Recipient.TRADE, plan.part(), readerOf(plan))));
       RenderedDocument document = renderer.render(request);
       unprintable.addAll(document.unprintable());
       files.add(PackageFile.of(plan.file(), locked(plan, document.pdf())));
     }
     console.progress(wording.say(Phrase.of("build.document", "file", OfflinePage.FILE)));
     files.add(
-        text(OfflinePage.FILE, page.html(composition, readers.facts(job, wording, "page.title"))));
+        text(
+            OfflinePage.FILE,
+            page.html(composition, readers.facts(job, wording, "page.title"), whole)));
     files.addAll(labels);
-    files.add(PackageFile.of("data/job.yaml", recordBytes));
+    files.add(PackageFile.of("data/job.yaml", whole.bytes()));
     files.add(text("data/findings.json", new FindingsJson(wording).text(reading.findings())));
     files.add(
         text(
@@ -150,6 +150,11 @@ final class Handover {
               .collect(Collectors.joining(", "));
       console.err().println(wording.say(Phrase.of("build.unprintable", "characters", listed)));
     }
+  }
+
+  /** The words for whom a document is made go by its name. */
+  private static String readerOf(DocumentPlan plan) {
+    return plan.file().replaceFirst(".*/", "").replaceFirst("\\.pdf$", "");
   }
 
   private static PackageFile text(String path, String text) {

@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wallbook.bundle.PackageFile;
+import wallbook.compose.disclosure.Part;
+import wallbook.compose.disclosure.Recipient;
 import wallbook.compose.labels.Label;
 import wallbook.compose.labels.LabelsComposer;
 import wallbook.finding.Findings;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
+import wallbook.render.Attachment;
 import wallbook.render.labels.LabelOrder;
 import wallbook.render.labels.LabelPrinter;
 import wallbook.stock.LabelKind;
@@ -19,12 +22,14 @@ import wallbook.wording.Wording;
 
 /** Makes the files of labels of a package. */
 final class LabelFiles {
+  private final Tables tables;
   private final Readers readers;
   private final Wording wording;
   private final Console console;
   private final LabelPrinter printer;
 
   LabelFiles(Tables tables, Readers readers, Wording wording, Console console) {
+    this.tables = tables;
     this.readers = readers;
     this.wording = wording;
     this.console = console;
@@ -53,9 +58,11 @@ final class LabelFiles {
     return files;
   }
 
-  /** The file of an order. Labels leave the household with those who stick them on: no record. */
+  /** The file of an order. It leaves the household with those who stick the labels on. */
   Optional<byte[]> print(Job job, LabelOrder order, Findings findings) {
     String title = "label-kind." + order.sheet().purpose().word();
-    return printer.print(order, readers.facts(job, wording, title), List.of(), findings);
+    Attachment extract =
+        new Extracts(tables, job, wording).of(Recipient.TRADE, Part.HOUSE, "labels");
+    return printer.print(order, readers.facts(job, wording, title), List.of(extract), findings);
   }
 }

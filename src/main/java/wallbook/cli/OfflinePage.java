@@ -4,6 +4,7 @@ import wallbook.compose.Composition;
 import wallbook.compose.Discretion;
 import wallbook.compose.disclosure.DisclosedJob;
 import wallbook.compose.disclosure.DisclosureRules;
+import wallbook.compose.disclosure.Part;
 import wallbook.compose.disclosure.Recipient;
 import wallbook.compose.page.PageComposer;
 import wallbook.record.Job;
@@ -34,14 +35,23 @@ final class OfflinePage {
   /**
    * The page as text.
    *
+   * @param whole what the owner's copy carries; other copies carry an extract
    * @throws TemplateProblem if the template can't be filled
    */
-  String html(Composition composition, DocumentFacts facts) throws TemplateProblem {
+  String html(Composition composition, DocumentFacts facts, WholeRecord whole)
+      throws TemplateProblem {
     Job job = composition.job();
     Discretion discretion = new Discretion(job, composition.wording());
     DisclosedJob disclosed =
         DisclosedJob.of(job, new DisclosureRules(tables), recipient, discretion::isTellable);
     PageComposer composer = new PageComposer(composition, disclosed, recipient);
-    return new PageRenderer(templates, composition.wording()).render(composer.compose(), facts);
+    byte[] record =
+        recipient == Recipient.OWNER
+            ? whole.bytes()
+            : new Extracts(tables, job, composition.wording())
+                .of(recipient, Part.HOUSE, "page")
+                .bytes();
+    return new PageRenderer(templates, composition.wording())
+        .render(composer.compose(), facts, record);
   }
 }

@@ -1,10 +1,8 @@
 package wallbook.cli;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -22,15 +20,16 @@ import wallbook.wording.Wording;
     name = "recover",
     mixinStandardHelpOptions = true,
     description = {
-      "Gets the job record back out of a PDF of a package, and says whether that document was",
-      "altered since it was made. Documents that leave the household carry no record.",
+      "Gets the job record back out of a PDF or the offline page of a package, and says whether that",
+      "document was altered since it was made. Full sweeps that the record names come back beside",
+      "it from a PDF. Documents that leave the household carry an extract, which says so.",
       "Exit codes: 0 recovered and intact, 1 recovered but the document was altered or carries",
       "no seal, 2 there is no record in it (nothing written)."
     })
 final class RecoverCommand implements Callable<Integer> {
   private final Console console;
 
-  @Parameters(paramLabel = "DOCUMENT", description = "A PDF of a package.")
+  @Parameters(paramLabel = "DOCUMENT", description = "A PDF or the offline page of a package.")
   private Path document;
 
   @Option(
@@ -52,23 +51,35 @@ final class RecoverCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, TemplateProblem {
     Wording wording = Readers.OF_THE_RECORD.wording(Optional.empty(), TemplateSource.carried());
-    CarriedRecord carried = CarriedRecord.in(Files.readAllBytes(document), password());
-    if (carried.bytes().isEmpty()) {
-      console.err().println(wording.say(Phrase.of("recover.none", "file", document)));
+    Optional<CarriedRecord> carried = CarriedRecord.in(Files.readAllBytes(document), password());
+    if (carried.isEmpty() || carried.get().bytes().isEmpty()) {
+      String key = carried.isEmpty() ? "recover.unknown" : "recover.none";
+      console.err().println(wording.say(Phrase.of(key, "file", document)));
       return ExitCode.ERRORS;
     }
-    write(carried.bytes().get());
+    RecoveredFiles files = new RecoveredFiles(into, carried.get());
+    files.write();
     console.out().println(wording.say(Phrase.of("recover.done", "file", into)));
+    files
+        .extractFor()
+        .ifPresent(
+            reader ->
+                console.out().println(wording.say(Phrase.of("recover.extract", "reader", reader))));
+    if (!files.missing().isEmpty()) {
+      String names = String.join(", ", files.missing());
+      console.out().println(wording.say(Phrase.of("recover.files", "files", names)));
+    }
     console
         .out()
         .println(
             wording.say(
-                switch (carried.seal()) {
+                switch (carried.get().seal()) {
                   case INTACT -> "recover.intact";
-                  case ALTERED -> "recover.altered";
+                  case ALTERED ->
+                      carried.get().agrees() ? "recover.altered-around" : "recover.altered";
                   case UNSEALED -> "recover.unsealed";
                 }));
-    return carried.seal() == PdfSeal.State.INTACT ? ExitCode.CLEAN : ExitCode.WARNINGS;
+    return carried.get().seal() == PdfSeal.State.INTACT ? ExitCode.CLEAN : ExitCode.WARNINGS;
   }
 
   private String password() throws IOException {
@@ -76,13 +87,5 @@ final class RecoverCommand implements Callable<Integer> {
       return "";
     }
     return Files.readAllLines(passwordFile.get()).stream().findFirst().orElse("");
-  }
-
-  private void write(byte[] record) throws IOException {
-    try {
-      Files.write(into, record, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-    } catch (FileAlreadyExistsException e) {
-      throw new IOException(into + " is there already; name another file with --into", e);
-    }
   }
 }

@@ -2,6 +2,7 @@ package wallbook.compose;
 
 import java.util.List;
 import wallbook.compose.asbuilt.AsBuiltComposer;
+import wallbook.compose.disclosure.Part;
 import wallbook.compose.guide.GuideComposer;
 import wallbook.compose.labelmap.LabelMapComposer;
 import wallbook.compose.manual.ManualComposer;
@@ -49,36 +50,42 @@ public final class Documents {
             "rack-door-card.md",
             "rackcard.title",
             Disclosure.OUTSIDE,
+            Part.HOUSE,
             composition -> new RackCardComposer(composition).compose()),
         new DocumentPlan(
             "trades/landscaping.pdf",
             "trades/landscaping.md",
             "landscaping.title",
             Disclosure.OUTSIDE,
+            Part.LANDSCAPING,
             composition -> new LandscapingComposer(composition, TABLES).compose()),
         new DocumentPlan(
             "trades/electrical.pdf",
             "trades/electrical.md",
             "electrical.title",
             Disclosure.OUTSIDE,
+            Part.ELECTRICAL,
             composition -> new ElectricalComposer(composition).compose()),
         new DocumentPlan(
             "trades/service-entrance.pdf",
             "trades/service-entrance.md",
             "entrance.title",
             Disclosure.OUTSIDE,
+            Part.ENTRANCE,
             composition -> new EntranceComposer(composition).compose()),
         new DocumentPlan(
             "trades/builder.pdf",
             "trades/builder.md",
             "builder.title",
             Disclosure.OUTSIDE,
+            Part.BUILDER,
             composition -> new BuilderComposer(composition).compose()),
         new DocumentPlan(
             "security-annex.pdf",
             "security-annex.md",
             "annex.title",
             Disclosure.OWNER_ALONE,
+            Part.HOUSE,
             composition -> new AnnexComposer(composition, TABLES).compose()),
         new DocumentPlan(
             "sign-off.pdf",

@@ -40,7 +40,13 @@ public record JobFacts(
             example = "NEC 2023 as locally amended")
         List<String> codes,
     @Says("The integrator's own look of the documents.") Optional<Look> look,
-    @Says("Anything a later reader should know.") Optional<String> note) {
+    @Says("Anything a later reader should know.") Optional<String> note,
+    @Says(
+            value =
+                "Whom this part of a record was made for. Stands only in an extract that a document"
+                    + " for somebody outside the household carries; never in a whole record.",
+            example = "the landscaper")
+        Optional<String> extractFor) {
   public JobFacts {
     history = List.copyOf(history);
     parties = List.copyOf(parties);

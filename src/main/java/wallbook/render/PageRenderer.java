@@ -3,9 +3,8 @@ package wallbook.render;
 import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModelException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,7 +22,9 @@ import wallbook.wording.Wording;
  * <p>The template {@code page/index.html.ftl} sees {@code view} (the {@link PageView}), {@code
  * facts} (the {@link DocumentFacts}), the functions {@code say} and {@code plan(drawing)}, and the
  * ready pieces {@code policy}, {@code style}, {@code script} and {@code data}. Stylesheet and
- * script are {@code page/page.css} and {@code page/page.js}, put in as they stand.
+ * script are {@code page/page.css} and {@code page/page.js}, put in as they stand. {@code
+ * recordData} is the record as an address that holds it, {@code recordDigest} its SHA-256 and
+ * {@code seal} what the head of the page must hold to be sealed by {@link PageSeal}.
  */
 public final class PageRenderer {
   private static final String TEMPLATE = "page/index.html.ftl";
@@ -46,10 +47,11 @@ public final class PageRenderer {
   /**
    * Makes the page.
    *
+   * @param record the job record, or the extract of it, that the page's reader may have
    * @throws TemplateProblem if the template can't be filled, or stylesheet or script can't stand
    *     inside a page
    */
-  public String render(PageView view, DocumentFacts facts) throws TemplateProblem {
+  public String render(PageView view, DocumentFacts facts, byte[] record) throws TemplateProblem {
     String style = inner(STYLE, "style");
     String script = inner(SCRIPT, "script");
     String policy =
@@ -59,6 +61,9 @@ public final class PageRenderer {
     values.put("view", view);
     values.put("facts", facts);
     values.put("plan", (TemplateMethodModelEx) this::plan);
+    values.put("recordData", PageSeal.RECORD_ADDRESS + Base64.getEncoder().encodeToString(record));
+    values.put("recordDigest", HexFormat.of().formatHex(PageSeal.sha256(record)));
+    values.put("seal", PageSeal.BLANK);
     values.put("policy", MarkupFormat.HTML.ready(policy));
     values.put("style", MarkupFormat.HTML.ready("<style>" + style + "</style>"));
     values.put("script", MarkupFormat.HTML.ready("<script>" + script + "</script>"));
@@ -68,7 +73,7 @@ public final class PageRenderer {
             "<script type=\"application/json\" id=\"entries\">"
                 + EntriesJson.of(view.entries())
                 + "</script>"));
-    return templates.fill(TEMPLATE, values);
+    return PageSeal.seal(templates.fill(TEMPLATE, values));
   }
 
   /** A file that stands between two tags, where nothing but its end tag ends it. */
@@ -85,13 +90,8 @@ public final class PageRenderer {
 
   /** The digest by which a content security policy allows one script or style and no other. */
   private static String digest(String text) {
-    try {
-      byte[] hash =
-          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-      return "sha256-" + Base64.getEncoder().encodeToString(hash);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    byte[] hash = PageSeal.sha256(text.getBytes(StandardCharsets.UTF_8));
+    return "sha256-" + Base64.getEncoder().encodeToString(hash);
   }
 
   @SuppressWarnings("rawtypes") // the engine's interface has a raw list

@@ -33,7 +33,7 @@ public final class PdfSeal {
   private PdfSeal() {}
 
   /** The file with its seal; a file without the blank property is returned as it is. */
-  static byte[] seal(byte[] pdf) {
+  public static byte[] seal(byte[] pdf) {
     int at = find(pdf);
     if (at < 0) {
       return pdf;

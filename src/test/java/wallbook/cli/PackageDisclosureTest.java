@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
@@ -27,6 +28,7 @@ import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import wallbook.Jobs;
 import wallbook.compose.Disclosure;
 import wallbook.compose.DocumentPlan;
@@ -119,14 +121,21 @@ class PackageDisclosureTest {
     }
   }
 
+  /** What a file for others carries is looked into as it comes back out. */
   @Test
-  void noFileForOthersCarriesAnotherFile() throws IOException {
-    for (Path file : filesForOthers()) {
-      if (file.toString().endsWith(".pdf")) {
-        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
-          var names = pdf.getDocumentCatalog().getNames();
-          assertTrue(names == null || names.getEmbeddedFiles() == null, file.toString());
-        }
+  void noExtractTellsOfAlarmOrCameras(@TempDir Path work) throws IOException {
+    List<Path> files = new ArrayList<>(filesForOthers());
+    BuiltSamples.files("lakeside").stream()
+        .filter(file -> file.getParent().endsWith("labels"))
+        .forEach(files::add);
+    for (int i = 0; i < files.size(); i++) {
+      Path record = work.resolve(i + ".yaml");
+      Cli recovered = Cli.run("recover", files.get(i), "--into", record);
+      assertEquals(ExitCode.CLEAN, recovered.exitCode(), recovered.err());
+      String text = Files.readString(record);
+      assertEquals(Set.of(), secretsIn(text), files.get(i).toString());
+      for (String use : USES.stream().map(PlaceUse::word).toList()) {
+        assertFalse(text.contains("use: " + use), files.get(i) + " holds a " + use);
       }
     }
   }

@@ -1,5 +1,6 @@
 package wallbook.page;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -35,6 +36,7 @@ final class SamplePage {
   static final Wording SPANISH =
       new Wording(Locale.forLanguageTag("es-US"), AllWords.SPANISH, UnitSystem.METRIC);
 
+  private static final byte[] RECORD = "format: 1\n".getBytes(StandardCharsets.UTF_8);
   private static final Map<String, PageView> VIEWS = new HashMap<>();
 
   private SamplePage() {}
@@ -61,7 +63,8 @@ final class SamplePage {
 
   static String html(Job job, PageView view, Wording wording) {
     try {
-      return new PageRenderer(TemplateSource.carried(), wording).render(view, facts(job, wording));
+      return new PageRenderer(TemplateSource.carried(), wording)
+          .render(view, facts(job, wording), RECORD);
     } catch (TemplateProblem e) {
       throw new AssertionError(e);
     }

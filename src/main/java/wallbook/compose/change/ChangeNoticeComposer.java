@@ -54,7 +54,7 @@ public final class ChangeNoticeComposer {
         Phrase.of(
             key,
             "field",
-            field.key().replace('.', ' ').replace('_', ' '),
+            new FieldName(wording).of(field.key()),
             "before",
             field.before(),
             "after",

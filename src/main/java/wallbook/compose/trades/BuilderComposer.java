@@ -1,27 +1,22 @@
 package wallbook.compose.trades;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import wallbook.compose.Composition;
 import wallbook.compose.ConduitText;
+import wallbook.compose.disclosure.Part;
 import wallbook.compose.trades.BuilderView.ConduitRow;
 import wallbook.compose.trades.BuilderView.ExceptionRow;
 import wallbook.compose.trades.BuilderView.Row;
 import wallbook.record.Conduit;
 import wallbook.record.ConduitCondition;
 import wallbook.record.ExceptionItem;
-import wallbook.record.PartyRole;
 import wallbook.record.Place;
 import wallbook.record.PlaceKind;
 import wallbook.record.Space;
 
 /** Composes the builder's sheet: what stays covered, what was sealed, what is not as promised. */
 public final class BuilderComposer {
-  private static final Set<PartyRole> TO_CALL =
-      EnumSet.of(PartyRole.OWNER, PartyRole.INTEGRATOR, PartyRole.BUILDER);
-
   private final TradeSheet sheet;
   private final ConduitText conduits;
 
@@ -33,7 +28,7 @@ public final class BuilderComposer {
   /** The sheet. */
   public BuilderView compose() {
     return new BuilderView(
-        sheet.head(TO_CALL),
+        sheet.head(Part.BUILDER.toCall()),
         sheet.job.spaces().stream().map(this::wall).flatMap(Optional::stream).toList(),
         places(PlaceKind.BLANK_PLATE),
         places(PlaceKind.IN_WALL_COIL),

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import wallbook.compose.Composition;
+import wallbook.compose.disclosure.Part;
 import wallbook.compose.trades.ElectricalView.Equipment;
 import wallbook.compose.trades.ElectricalView.Supply;
 import wallbook.record.Conduit;
@@ -24,9 +25,6 @@ import wallbook.record.StubOut;
  * separation. It gives no advice on mains wiring.
  */
 public final class ElectricalComposer {
-  private static final Set<PartyRole> TO_CALL =
-      EnumSet.of(PartyRole.OWNER, PartyRole.INTEGRATOR, PartyRole.ELECTRICIAN);
-
   private static final Set<PlaceUse> PLUGGED_IN =
       EnumSet.of(PlaceUse.TELEVISION, PlaceUse.PROJECTOR, PlaceUse.SUBWOOFER);
 
@@ -45,7 +43,7 @@ public final class ElectricalComposer {
   /** The sheet. */
   public ElectricalView compose() {
     return new ElectricalView(
-        sheet.head(TO_CALL),
+        sheet.head(Part.ELECTRICAL.toCall()),
         sheet.job.heads().stream()
             .filter(head -> !sheet.discretion.isPrivate(head))
             .map(this::head)

@@ -1,16 +1,15 @@
 package wallbook.compose.trades;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import wallbook.assess.Assessment;
 import wallbook.compose.Composition;
 import wallbook.compose.ConduitText;
+import wallbook.compose.disclosure.Part;
 import wallbook.compose.drawing.Drawing;
 import wallbook.compose.figure.SectionDrawing;
 import wallbook.compose.trades.EntranceView.Line;
@@ -21,7 +20,6 @@ import wallbook.record.Conduit;
 import wallbook.record.FibreClass;
 import wallbook.record.Head;
 import wallbook.record.HeadKind;
-import wallbook.record.PartyRole;
 import wallbook.record.Run;
 import wallbook.record.RunEnd;
 import wallbook.record.Space;
@@ -31,9 +29,6 @@ import wallbook.record.Space;
  * fibre may be joined to.
  */
 public final class EntranceComposer {
-  private static final Set<PartyRole> TO_CALL =
-      EnumSet.of(PartyRole.OWNER, PartyRole.INTEGRATOR, PartyRole.PROVIDER, PartyRole.ELECTRICIAN);
-
   private static final List<String> CONDUIT_QUESTIONS =
       List.of(
           "conduit.clear",
@@ -61,7 +56,7 @@ public final class EntranceComposer {
     List<Head> heads =
         sheet.job.heads().stream().filter(h -> h.kind() == HeadKind.DEMARCATION).toList();
     return new EntranceView(
-        sheet.head(TO_CALL),
+        sheet.head(Part.ENTRANCE.toCall()),
         heads.stream().map(this::point).toList(),
         sheet.job.conduits().stream()
             .filter(conduit -> reaches(conduit, heads))

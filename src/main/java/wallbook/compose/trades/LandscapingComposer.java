@@ -1,13 +1,12 @@
 package wallbook.compose.trades;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import wallbook.compose.Composition;
 import wallbook.compose.ConduitText;
+import wallbook.compose.disclosure.Part;
 import wallbook.compose.drawing.Drawing;
 import wallbook.compose.drawing.SitePlan;
 import wallbook.compose.figure.PlanDrawings;
@@ -18,7 +17,6 @@ import wallbook.compose.trades.LandscapingView.ExteriorEnd;
 import wallbook.record.Coil;
 import wallbook.record.Conduit;
 import wallbook.record.ConduitEnd;
-import wallbook.record.PartyRole;
 import wallbook.record.Place;
 import wallbook.record.PlaceKind;
 import wallbook.record.Run;
@@ -29,9 +27,6 @@ import wallbook.reference.Tables;
 
 /** Composes the landscaper's sheet: what comes out of the house and what lies in the ground. */
 public final class LandscapingComposer {
-  private static final Set<PartyRole> TO_CALL =
-      EnumSet.of(PartyRole.OWNER, PartyRole.INTEGRATOR, PartyRole.ELECTRICIAN);
-
   private static final List<String> PLACE_QUESTIONS = List.of("location.error");
   private static final List<String> COVER_QUESTIONS =
       List.of("outdoor.cover", "outdoor.cover-to-lay.garden", "outdoor.cover-to-lay.driveway");
@@ -60,7 +55,7 @@ public final class LandscapingComposer {
         new SitePlanDrawing(sheet.job, sheet.wording, tables).of(this::isOnPlan, PLAN_MM);
     PlanDrawings drawings = new PlanDrawings(sheet.job, sheet.wording);
     return new LandscapingView(
-        sheet.head(TO_CALL),
+        sheet.head(Part.LANDSCAPING.toCall()),
         plan.map(Drawing.class::cast),
         plan.map(p -> drawings.legend(p.marks().stream().map(SitePlan.SiteMark::symbol).toList())),
         stubOuts().map(this::end).toList(),

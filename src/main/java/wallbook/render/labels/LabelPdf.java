@@ -19,6 +19,7 @@ import wallbook.render.DocumentFacts;
 import wallbook.render.Face;
 import wallbook.render.Fonts;
 import wallbook.render.PdfFinish;
+import wallbook.render.PdfSeal;
 import wallbook.stock.LabelArea;
 import wallbook.stock.LabelSheet;
 import wallbook.stock.Legibility;
@@ -78,7 +79,7 @@ final class LabelPdf {
       finish.fixIdentity(identity(sheet, pages), attachments);
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       pdf.save(out);
-      return out.toByteArray();
+      return PdfSeal.seal(out.toByteArray());
     } catch (IOException e) {
       throw new UncheckedIOException("PDF of " + facts.documentTitle(), e);
     }

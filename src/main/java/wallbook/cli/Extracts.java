@@ -1,0 +1,52 @@
+package wallbook.cli;
+
+import java.nio.charset.StandardCharsets;
+import wallbook.compose.Discretion;
+import wallbook.compose.disclosure.DisclosedJob;
+import wallbook.compose.disclosure.DisclosureRules;
+import wallbook.compose.disclosure.Extract;
+import wallbook.compose.disclosure.Part;
+import wallbook.compose.disclosure.Recipient;
+import wallbook.read.RecordWriter;
+import wallbook.record.Job;
+import wallbook.reference.Tables;
+import wallbook.render.Attachment;
+import wallbook.render.CarriedRecord;
+import wallbook.wording.Phrase;
+import wallbook.wording.Wording;
+
+/** Makes the extracts of a record that files for others than the household carry. */
+final class Extracts {
+  private final Tables tables;
+  private final Job job;
+  private final Wording wording;
+
+  Extracts(Tables tables, Job job, Wording wording) {
+    this.tables = tables;
+    this.job = job;
+    this.wording = wording;
+  }
+
+  /**
+   * The extract for one reader, as it is carried.
+   *
+   * @param reader last part of the key of the words that name the reader
+   */
+  Attachment of(Recipient recipient, Part part, String reader) {
+    String name = wording.say("extract.for." + reader);
+    Discretion discretion = new Discretion(job, wording);
+    DisclosedJob disclosed =
+        DisclosedJob.of(job, new DisclosureRules(tables), recipient, discretion::isTellable);
+    String text =
+        "# "
+            + wording.say(Phrase.of("extract.head", "reader", name))
+            + "\n"
+            + RecordWriter.text(Extract.of(disclosed, part, name, discretion::isTellable));
+    return new Attachment(
+        CarriedRecord.FILE_NAME,
+        "application/yaml",
+        wording.say(Phrase.of("attachment.extract", "reader", name)),
+        Attachment.Relationship.SOURCE,
+        text.getBytes(StandardCharsets.UTF_8));
+  }
+}
