@@ -22,8 +22,6 @@ import wallbook.compose.disclosure.Recipient;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.record.Job;
-import wallbook.record.Paper;
-import wallbook.record.PrintUnits;
 import wallbook.reference.Tables;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
@@ -51,29 +49,7 @@ final class BuildCommand implements Callable<Integer> {
       description = "Folder that the package is stored in; made if need be. Usual: here.")
   private Path into = Path.of("");
 
-  @Option(
-      names = "--language",
-      paramLabel = "TAG",
-      description = "Language of the documents, such as en-US; usual: the record's.")
-  private Optional<String> language = Optional.empty();
-
-  @Option(
-      names = "--units",
-      paramLabel = "UNITS",
-      description = "Units to print: ${COMPLETION-CANDIDATES}; usual: the record's.")
-  private Optional<PrintUnits> units = Optional.empty();
-
-  @Option(
-      names = "--paper",
-      paramLabel = "SIZE",
-      description = "Paper to lay out for: ${COMPLETION-CANDIDATES}; usual: by the units.")
-  private Optional<Paper> paper = Optional.empty();
-
-  @Option(
-      names = "--templates",
-      paramLabel = "FOLDER",
-      description = "Folder whose files take the place of the program's own of the same name.")
-  private Optional<Path> templates = Optional.empty();
+  @Mixin private ReaderOptions readerOptions;
 
   @Option(
       names = "--annex-password-file",
@@ -108,11 +84,8 @@ final class BuildCommand implements Callable<Integer> {
   @Override
   public Integer call() throws TemplateProblem, IOException {
     Tables tables = new Tables();
-    TemplateSource source =
-        templates.isPresent()
-            ? TemplateSource.overriddenBy(templates.get())
-            : TemplateSource.carried();
-    Readers readers = new Readers(language, units, paper);
+    TemplateSource source = readerOptions.templates();
+    Readers readers = readerOptions.readers();
     Reading reading = Reading.of(record, tables);
     if (reading.job().isEmpty()) {
       Wording messages = readers.messages(reading.about(), source);

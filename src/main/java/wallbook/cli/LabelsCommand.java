@@ -19,7 +19,6 @@ import wallbook.finding.Findings;
 import wallbook.finding.Nearest;
 import wallbook.record.Job;
 import wallbook.record.Paper;
-import wallbook.record.PrintUnits;
 import wallbook.reference.Tables;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
@@ -80,29 +79,7 @@ final class LabelsCommand implements Callable<Integer> {
 
   @Mixin private LabelSheetsOption sheets;
 
-  @Option(
-      names = "--language",
-      paramLabel = "TAG",
-      description = "Language of the labels, such as en-US; usual: the record's.")
-  private Optional<String> language = Optional.empty();
-
-  @Option(
-      names = "--units",
-      paramLabel = "UNITS",
-      description = "Units to print: ${COMPLETION-CANDIDATES}; usual: the record's.")
-  private Optional<PrintUnits> units = Optional.empty();
-
-  @Option(
-      names = "--paper",
-      paramLabel = "SIZE",
-      description = "Paper to choose a sheet by: ${COMPLETION-CANDIDATES}; usual: by the units.")
-  private Optional<Paper> paper = Optional.empty();
-
-  @Option(
-      names = "--templates",
-      paramLabel = "FOLDER",
-      description = "Folder whose files take the place of the program's own of the same name.")
-  private Optional<Path> templates = Optional.empty();
+  @Mixin private ReaderOptions readerOptions;
 
   LabelsCommand(Console console) {
     this.console = console;
@@ -111,11 +88,8 @@ final class LabelsCommand implements Callable<Integer> {
   @Override
   public Integer call() throws TemplateProblem, IOException {
     Tables tables = new Tables();
-    TemplateSource source =
-        templates.isPresent()
-            ? TemplateSource.overriddenBy(templates.get())
-            : TemplateSource.carried();
-    Readers readers = new Readers(language, units, paper);
+    TemplateSource source = readerOptions.templates();
+    Readers readers = readerOptions.readers();
     Findings findings = new Findings();
     LabelSheets all = sheets.read(tables, findings);
     if (listSheets || findings.hasErrors()) {
