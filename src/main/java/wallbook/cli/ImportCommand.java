@@ -33,13 +33,18 @@ import wallbook.wording.Wording;
       "With errors in the schedule or in what would come of it nothing is written."
     })
 final class ImportCommand implements Callable<Integer> {
+  private static final long MOST_BYTES = 32L << 20;
+
   private final Console console;
   private final Tables tables = new Tables();
 
   @Parameters(index = "0", paramLabel = "RECORD", description = "Job record in YAML.")
   private Path record;
 
-  @Parameters(index = "1", paramLabel = "CSV", description = "Schedule.")
+  @Parameters(
+      index = "1",
+      paramLabel = "SCHEDULE",
+      description = "Schedule: CSV or a workbook (.xlsx).")
   private Path schedule;
 
   @Option(
@@ -67,6 +72,12 @@ final class ImportCommand implements Callable<Integer> {
       description = "Encoding of the schedule; usual: UTF-8, or what the bytes show.")
   private Optional<String> encoding = Optional.empty();
 
+  @Option(
+      names = "--sheet",
+      paramLabel = "NAME",
+      description = "Sheet of a workbook; usual: the first.")
+  private Optional<String> sheet = Optional.empty();
+
   @Option(names = "--try", description = "Say what would be done; write nothing.")
   private boolean tryOnly;
 
@@ -81,9 +92,14 @@ final class ImportCommand implements Callable<Integer> {
       columns = Optional.of(file(mapping.get()));
     }
     SourceFile before = file(record);
+    if (Files.size(schedule) > MOST_BYTES) {
+      throw new IOException(schedule + " is larger than " + (MOST_BYTES >> 20) + " megabytes");
+    }
     ScheduleImport.Result result =
         ScheduleImport.merge(
-            before, file(schedule), new ScheduleImport.Request(list, columns, delimiter, encoding));
+            before,
+            file(schedule),
+            new ScheduleImport.Request(list, columns, delimiter, encoding, sheet));
     Findings findings = new Findings();
     findings.addAll(result.findings());
     Optional<ReadResult> read =

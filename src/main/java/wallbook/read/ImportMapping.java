@@ -22,6 +22,8 @@ public record ImportMapping(
         Optional<String> delimiter,
     @Says(value = "Encoding of the file; found by itself unless said.", example = "windows-1252")
         Optional<String> encoding,
+    @Says(value = "Sheet of a workbook; the first unless said.", example = "Runs")
+        Optional<String> sheet,
     @Says("Whether numbers are written with a decimal comma.") Optional<Boolean> decimalComma) {
 
   /** A mapping that says nothing: columns are named as the keys. */
@@ -32,6 +34,7 @@ public record ImportMapping(
           List.of(),
           List.of(),
           List.of(),
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty());

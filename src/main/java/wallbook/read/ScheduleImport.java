@@ -46,12 +46,14 @@ public final class ScheduleImport {
    * @param mapping names of its columns
    * @param delimiter between cells, before that of the mapping
    * @param encoding of the file, before that of the mapping
+   * @param sheet name of the sheet of a workbook, before that of the mapping
    */
   public record Request(
       String list,
       Optional<SourceFile> mapping,
       Optional<String> delimiter,
-      Optional<String> encoding) {}
+      Optional<String> encoding,
+      Optional<String> sheet) {}
 
   /**
    * A record with a schedule merged in.
@@ -151,6 +153,10 @@ public final class ScheduleImport {
   }
 
   private Optional<List<List<CsvText.Cell>>> cells(Request request, ImportMapping mapping) {
+    if (WorkbookRows.isWorkbook(schedule.bytes())) {
+      return new WorkbookRows(schedule.shown(), findings)
+          .read(schedule.bytes(), request.sheet().or(mapping::sheet));
+    }
     SourcePosition start = new SourcePosition(schedule.shown(), 1, 1);
     Optional<String> encoding = request.encoding().or(mapping::encoding);
     Optional<String> delimiter = request.delimiter().or(mapping::delimiter);

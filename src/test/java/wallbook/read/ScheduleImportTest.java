@@ -165,7 +165,11 @@ class ScheduleImportTest {
     String csv = "Cable No.;Panel;Taped;Sheet\nK-01;P1;35,9;3\n";
     Request request =
         new Request(
-            "runs", Optional.of(source("map.yaml", mapping)), Optional.empty(), Optional.empty());
+            "runs",
+            Optional.of(source("map.yaml", mapping)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
     String after = text(merge(HOUSE, csv, request));
 
     assertTrue(after.contains("length: 35.9 m\n"), after);
@@ -250,7 +254,8 @@ class ScheduleImportTest {
   }
 
   private static Request request(String list) {
-    return new Request(list, Optional.empty(), Optional.empty(), Optional.empty());
+    return new Request(
+        list, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   private static Result merge(String yaml, String csv, Request request) {
