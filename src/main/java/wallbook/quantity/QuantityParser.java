@@ -110,13 +110,19 @@ public final class QuantityParser {
    */
   public static <Q extends Quantity> Q parse(Class<Q> type, String text) throws NotAQuantity {
     String trimmed = text.strip();
+    Map<String, DoubleFunction<Quantity>> units = UNITS.get(type);
+    int digits = plainNumber(trimmed);
+    DoubleFunction<Quantity> usual =
+        digits == 0 ? null : units.get(trimmed.substring(digits).stripLeading());
+    if (usual != null) {
+      return make(type, usual, Double.parseDouble(trimmed.substring(0, digits)));
+    }
     if (type == Length.class) {
       Double inches = compoundInches(trimmed);
       if (inches != null) {
         return make(type, Length::inches, inches);
       }
     }
-    Map<String, DoubleFunction<Quantity>> units = UNITS.get(type);
     Matcher simple = SIMPLE.matcher(trimmed);
     if (!simple.matches()) {
       throw new NotAQuantity(Reason.NO_NUMBER, unitsOf(type), "");
@@ -129,6 +135,24 @@ public final class QuantityParser {
           : new NotAQuantity(Reason.UNKNOWN_UNIT, unitsOf(type), proposals(type, simple.group(1)));
     }
     return make(type, maker, Double.parseDouble(simple.group(1).replace(",", "")));
+  }
+
+  /** How many letters of a text are digits with at most one point amid them. */
+  private static int plainNumber(String text) {
+    int end = digits(text, 0);
+    if (end > 0 && end < text.length() && text.charAt(end) == '.') {
+      int fraction = digits(text, end + 1);
+      return fraction > end + 1 ? fraction : 0;
+    }
+    return end;
+  }
+
+  private static int digits(String text, int start) {
+    int end = start;
+    while (end < text.length() && text.charAt(end) >= '0' && text.charAt(end) <= '9') {
+      end++;
+    }
+    return end;
   }
 
   private static <Q extends Quantity> Q make(

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -34,6 +35,7 @@ import wallbook.wording.Phrase;
  */
 final class Binder {
   private static final int LONGEST_FOUND = 80;
+  private static final Pattern ID_FORM = Pattern.compile(Id.FORM);
   private static final Set<Tag> PLAIN_TAGS =
       Set.of(Tag.STR, Tag.INT, Tag.FLOAT, Tag.BOOL, Tag.NULL, Tag.TIMESTAMP, Tag.SEQ, Tag.MAP);
 
@@ -182,7 +184,7 @@ final class Binder {
   }
 
   private void registerIds(Field field, String text, SourcePosition at) {
-    if (field.hasIdForm() && !text.matches(Id.FORM)) {
+    if (field.hasIdForm() && !ID_FORM.matcher(text).matches()) {
       findings.add(
           Finding.of(Severity.ERROR, "malformed-id", at, "id", shortened(text))
               .found(shortened(text))

@@ -2,8 +2,9 @@ package wallbook.read;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
@@ -19,6 +20,19 @@ import wallbook.wording.Phrase;
 /** Turns the text of one YAML value into a value of the type its field has. */
 final class Scalars {
   private static final int LONGEST_TEXT = 20_000;
+
+  /** The constants of a type of words by what stands in a file, in their order. */
+  private static final ClassValue<Map<String, Object>> WORDS =
+      new ClassValue<>() {
+        @Override
+        protected Map<String, Object> computeValue(Class<?> type) {
+          Map<String, Object> words = new LinkedHashMap<>();
+          for (Object constant : type.getEnumConstants()) {
+            words.put(((Word) constant).word(), constant);
+          }
+          return words;
+        }
+      };
 
   private final Findings findings;
 
@@ -58,10 +72,20 @@ final class Scalars {
           Phrase.of("expected.text-length", "longest", LONGEST_TEXT),
           Optional.empty());
     }
-    if (text.chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t')) {
+    if (hasControl(text)) {
       return refuse("control-character", at, text, Phrase.of("expected.text"), Optional.empty());
     }
     return Optional.of(text.strip());
+  }
+
+  private static boolean hasControl(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (Character.isISOControl(c) && c != '\n' && c != '\t') {
+        return true;
+      }
+    }
+    return false;
   }
 
   private <Q extends Quantity> Optional<Q> quantity(String text, Class<Q> type, SourcePosition at) {
@@ -85,12 +109,12 @@ final class Scalars {
   }
 
   private Optional<?> word(String text, Class<?> type, SourcePosition at) {
-    List<String> words =
-        Arrays.stream(type.getEnumConstants()).map(c -> ((Word) c).word()).toList();
-    int index = words.indexOf(text.strip());
-    if (index >= 0) {
-      return Optional.of(type.getEnumConstants()[index]);
+    Map<String, Object> known = WORDS.get(type);
+    Object found = known.get(text.strip());
+    if (found != null) {
+      return Optional.of(found);
     }
+    List<String> words = List.copyOf(known.keySet());
     return refuse(
         "unknown-word",
         at,

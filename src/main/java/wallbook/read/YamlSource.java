@@ -1,6 +1,5 @@
 package wallbook.read;
 
-import java.io.StringReader;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CharsetDecoder;
@@ -8,12 +7,13 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
+import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.ReaderException;
+import org.yaml.snakeyaml.reader.StreamReader;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
@@ -89,7 +89,8 @@ final class YamlSource {
     options.setMaxAliasesForCollections(MOST_ALIASES);
     options.setAllowRecursiveKeys(false);
     try {
-      Node node = new Yaml(new SafeConstructor(options)).compose(new StringReader(text));
+      ParserImpl parser = new ParserImpl(new StreamReader(text), options);
+      Node node = new Composer(parser, new TextResolver(), options).getSingleNode();
       if (node == null) {
         findings.add(Finding.of(Severity.ERROR, "empty-record", places.start()));
       }

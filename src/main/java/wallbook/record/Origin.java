@@ -10,7 +10,8 @@ import wallbook.finding.SourcePosition;
  */
 public final class Origin {
   private final SourcePosition whole;
-  private final Map<String, SourcePosition> fields;
+  private final String[] keys;
+  private final SourcePosition[] positions;
 
   /**
    * @param whole where the thing begins
@@ -19,7 +20,12 @@ public final class Origin {
    */
   public Origin(SourcePosition whole, Map<String, SourcePosition> fields) {
     this.whole = whole;
-    this.fields = Map.copyOf(fields);
+    // Two small arrays: a record of many thousand entries has one of these for each.
+    this.keys = fields.keySet().toArray(String[]::new);
+    this.positions = new SourcePosition[keys.length];
+    for (int i = 0; i < keys.length; i++) {
+      positions[i] = fields.get(keys[i]);
+    }
   }
 
   /** Where the thing begins. */
@@ -31,12 +37,23 @@ public final class Origin {
    * Where the value of a field begins, by its key as written; the thing's own place if it has none.
    */
   public SourcePosition position(String key) {
-    return fields.getOrDefault(key, whole);
+    SourcePosition found = find(key);
+    return found == null ? whole : found;
   }
 
   /** Where an item of a list of plain values begins; the index counts from 0. */
   public SourcePosition position(String key, int index) {
-    return fields.getOrDefault(key + "/" + index, position(key));
+    SourcePosition found = find(key + "/" + index);
+    return found == null ? position(key) : found;
+  }
+
+  private SourcePosition find(String key) {
+    for (int i = 0; i < keys.length; i++) {
+      if (keys[i].equals(key)) {
+        return positions[i];
+      }
+    }
+    return null;
   }
 
   @Override

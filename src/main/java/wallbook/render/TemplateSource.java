@@ -12,6 +12,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
@@ -27,6 +28,8 @@ import java.util.stream.Stream;
  */
 public final class TemplateSource {
   private static final String CARRIED = "/templates/";
+
+  private static volatile List<String> inJar;
 
   private final Optional<Path> folder;
 
@@ -50,6 +53,11 @@ public final class TemplateSource {
       throw new IOException(folder + " is not a folder");
     }
     return new TemplateSource(Optional.of(real));
+  }
+
+  /** Whether it is the program's own templates and nothing else. */
+  boolean isCarried() {
+    return folder.isEmpty();
   }
 
   /**
@@ -150,11 +158,11 @@ public final class TemplateSource {
       throw new UncheckedIOException(new IOException("the program lacks its templates"));
     }
     if (anchor.openConnection() instanceof JarURLConnection jar) {
-      String start = CARRIED.substring(1) + prefix;
-      jar.getJarFile().stream()
-          .map(entry -> entry.getName())
-          .filter(name -> name.startsWith(start) && name.indexOf('/', start.length()) < 0)
-          .forEach(name -> paths.add(name.substring(CARRIED.length() - 1)));
+      for (String path : inJar(jar)) {
+        if (path.startsWith(prefix) && path.indexOf('/', prefix.length()) < 0) {
+          paths.add(path);
+        }
+      }
       return;
     }
     String toAnchor = anchor.toString();
@@ -165,5 +173,21 @@ public final class TemplateSource {
         files.filter(Files::isRegularFile).forEach(file -> paths.add(prefix + file.getFileName()));
       }
     }
+  }
+
+  /** Paths of all templates in the program's jar, which is large, and looked through once. */
+  private static List<String> inJar(JarURLConnection jar) throws IOException {
+    List<String> found = inJar;
+    if (found == null) {
+      String start = CARRIED.substring(1);
+      found =
+          jar.getJarFile().stream()
+              .map(entry -> entry.getName())
+              .filter(name -> name.startsWith(start))
+              .map(name -> name.substring(start.length()))
+              .toList();
+      inJar = found;
+    }
+    return found;
   }
 }

@@ -9,6 +9,7 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -26,6 +27,10 @@ public final class WordsFiles {
   private static final String MODEL = "en";
 
   private static final int MOST_NAMED = 12;
+
+  /** The program's own words by language or language and region; they can't change. */
+  private static final Map<String, Map<String, String>> CARRIED = new ConcurrentHashMap<>();
+
   private static final Pattern ARGUMENT = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9]*)}");
 
   /**
@@ -73,6 +78,9 @@ public final class WordsFiles {
               + (missing.size() > MOST_NAMED ? ", …" : ""));
     }
     for (Map.Entry<String, String> word : model.entrySet()) {
+      if (words.get(word.getKey()).equals(word.getValue())) {
+        continue;
+      }
       Set<String> odd = arguments(words.get(word.getKey()));
       odd.removeAll(arguments(word.getValue()));
       if (!odd.isEmpty()) {
@@ -95,6 +103,19 @@ public final class WordsFiles {
   }
 
   private static Map<String, String> of(TemplateSource source, String tag) throws TemplateProblem {
+    if (!source.isCarried()) {
+      return load(source, tag);
+    }
+    Map<String, String> words = CARRIED.get(tag);
+    if (words == null) {
+      words = load(source, tag);
+      CARRIED.put(tag, words);
+    }
+    return words;
+  }
+
+  private static Map<String, String> load(TemplateSource source, String tag)
+      throws TemplateProblem {
     SortedSet<String> paths = new TreeSet<>(source.list("words/" + tag, ".properties"));
     paths.addAll(source.list("words/parts", "." + tag + ".properties"));
     paths.add("words/" + tag + ".properties");
