@@ -35,8 +35,9 @@ public final class Assessor {
             new PracticeAssessor(tables)::assess);
   }
 
-  /** Everything that can be said of the job. */
+  /** Everything that can be said of the job, medium by medium on all processors. */
   public Assessments assess(Job job) {
-    return new Assessments(media.stream().flatMap(medium -> medium.apply(job).stream()).toList());
+    return new Assessments(
+        media.parallelStream().flatMap(medium -> medium.apply(job).stream()).toList());
   }
 }

@@ -90,22 +90,29 @@ final class Handover {
     WholeRecord whole = WholeRecord.read(record, job.record());
     List<Attachment> attached = whole.attachments(wording);
     Extracts extracts = new Extracts(tables, job, wording);
+    List<Made> documents =
+        AllProcessors.each(
+            Documents.all(),
+            plan -> {
+              console.progress(wording.say(Phrase.of("build.document", "file", plan.file())));
+              DocumentRequest request =
+                  new DocumentRequest(
+                      plan.file(),
+                      plan.template(),
+                      plan.view().apply(composition),
+                      readers.facts(job, wording, plan.titleKey()),
+                      plan.disclosure().carriesWholeRecord()
+                          ? attached
+                          : List.of(extracts.of(Recipient.TRADE, plan.part(), readerOf(plan))));
+              RenderedDocument document = renderer.render(request);
+              PackageFile file = PackageFile.of(plan.file(), locked(plan, document.pdf()));
+              return new Made(file, document.unprintable());
+            });
     List<PackageFile> files = new ArrayList<>();
     SortedSet<Integer> unprintable = new TreeSet<>();
-    for (DocumentPlan plan : Documents.all()) {
-      console.progress(wording.say(Phrase.of("build.document", "file", plan.file())));
-      DocumentRequest request =
-          new DocumentRequest(
-              plan.file(),
-              plan.template(),
-              plan.view().apply(composition),
-              readers.facts(job, wording, plan.titleKey()),
-              plan.disclosure().carriesWholeRecord()
-                  ? attached
-                  : List.of(extracts.of(Recipient.TRADE, plan.part(), readerOf(plan))));
-      RenderedDocument document = renderer.render(request);
+    for (Made document : documents) {
+      files.add(document.file());
       unprintable.addAll(document.unprintable());
-      files.add(PackageFile.of(plan.file(), locked(plan, document.pdf())));
     }
     console.progress(wording.say(Phrase.of("build.document", "file", OfflinePage.FILE)));
     files.add(
@@ -140,6 +147,8 @@ final class Handover {
     tellUnprintable(unprintable, wording);
     return stored;
   }
+
+  private record Made(PackageFile file, SortedSet<Integer> unprintable) {}
 
   /** The record may hold a sign that the books' font doesn't. */
   private void tellUnprintable(SortedSet<Integer> characters, Wording wording) {

@@ -30,12 +30,16 @@ final class Inquiry {
   private Optional<PrintUnits> units = Optional.empty();
 
   /**
-   * Everything computed of the record; empty if it has errors, which are then printed.
+   * What is computed of the record, without pictures and wishes; empty if it has errors, which are
+   * then printed.
    *
    * @throws TemplateProblem if there are no words for the language
    */
   Optional<Composition> compute(Tables tables, Console console) throws TemplateProblem {
-    Reading reading = Reading.of(record, tables);
+    Reading reading = Reading.withoutPictures(record, tables);
+    if (reading.job().isEmpty()) {
+      reading = Reading.of(record, tables);
+    }
     Readers readers = new Readers(language, units, Optional.empty());
     Wording wording = readers.wording(reading.about(), TemplateSource.carried());
     if (reading.job().isEmpty()) {
@@ -45,6 +49,6 @@ final class Inquiry {
       console.err().println(wording.say(Phrase.of("inquiry.refused", "file", record)));
       return Optional.empty();
     }
-    return Optional.of(Computation.of(reading, tables, wording));
+    return Optional.of(Computation.withoutWishes(reading, tables, wording));
   }
 }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.lang.reflect.Constructor;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,21 +37,22 @@ import wallbook.stock.LabelKind;
       "",
       "Exit codes: 0 clean, 1 warnings, 2 errors in the record (nothing written),",
       "64 command not understood, 70 failed (nothing written)."
-    },
-    subcommands = {
-      CheckCommand.class,
-      BuildCommand.class,
-      WishCommand.class,
-      RunCommand.class,
-      LabelsCommand.class,
-      RecoverCommand.class,
-      ExportCommand.class,
-      ImportCommand.class,
-      StartCommand.class,
-      CompareCommand.class,
-      BuildAllCommand.class,
     })
 public final class Main implements Runnable {
+  private static final List<Class<?>> COMMANDS =
+      List.of(
+          CheckCommand.class,
+          BuildCommand.class,
+          WishCommand.class,
+          RunCommand.class,
+          LabelsCommand.class,
+          RecoverCommand.class,
+          ExportCommand.class,
+          ImportCommand.class,
+          StartCommand.class,
+          CompareCommand.class,
+          BuildAllCommand.class);
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -76,6 +78,7 @@ public final class Main implements Runnable {
   static int run(PrintWriter out, PrintWriter err, boolean interactive, String... args) {
     Console console = new Console(out, err, interactive);
     CommandLine line = new CommandLine(new Main(), new Commands(console));
+    asked(args).forEach(line::addSubcommand);
     line.setOut(out).setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(LabelKind.class, Main::labelKind);
@@ -89,6 +92,17 @@ public final class Main implements Runnable {
           return ExitCode.FAILED;
         });
     return line.execute(args);
+  }
+
+  /**
+   * The one command that is called; all, if none of them is. Each takes its time to look through.
+   */
+  private static List<Class<?>> asked(String... args) {
+    List<Class<?>> called =
+        COMMANDS.stream()
+            .filter(c -> args.length > 0 && args[0].equals(c.getAnnotation(Command.class).name()))
+            .toList();
+    return called.isEmpty() ? COMMANDS : called;
   }
 
   private static LabelKind labelKind(String name) {

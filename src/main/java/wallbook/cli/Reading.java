@@ -23,7 +23,15 @@ record Reading(Optional<Job> job, Optional<Job> about, List<Finding> findings) {
 
   /** Reads and checks a record; checks go on over what is sound after mistakes of form. */
   static Reading of(Path record, Tables tables) {
-    ReadResult result = new JobReader(tables).read(record);
+    return of(new JobReader(tables).read(record), tables);
+  }
+
+  /** Reads and checks a record for an answer in words, which takes no pictures. */
+  static Reading withoutPictures(Path record, Tables tables) {
+    return of(new JobReader(tables).withoutPictures().read(record), tables);
+  }
+
+  private static Reading of(ReadResult result, Tables tables) {
     Findings findings = new Findings();
     findings.addAll(result.findings());
     Checks checks = new Checks(tables);

@@ -41,12 +41,14 @@ public final class QuantityPrinter {
 
   private static final BigDecimal FIVE_DIGITS = BigDecimal.valueOf(10_000);
 
-  private final Locale locale;
+  /** Copied at each use: a format is not for several threads, and long in the making. */
+  private final DecimalFormat grouped;
+
   private final boolean inEnglish;
   private final UnitSystem units;
 
   public QuantityPrinter(Locale locale, UnitSystem units) {
-    this.locale = locale;
+    this.grouped = new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(locale));
     this.inEnglish = locale.getLanguage().equals("en");
     this.units = units;
   }
@@ -178,7 +180,7 @@ public final class QuantityPrinter {
   public String number(double value, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     boolean fourDigits = rounded.abs().compareTo(FIVE_DIGITS) < 0;
-    DecimalFormat format = new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(locale));
+    DecimalFormat format = (DecimalFormat) grouped.clone();
     format.setMinimumFractionDigits(decimals);
     format.setMaximumFractionDigits(decimals);
     // Outside English a number of four digits is seldom grouped; common practice, no source.
