@@ -74,12 +74,15 @@ public final class DocumentRenderer {
     Document page = body.in(FRAME, frame(request.facts(), head, headings));
     String html = page.outerHtml();
     SortedSet<Integer> unprintable = printer.unprintable(page);
-    page.head()
-        .appendElement("style")
-        .attr("type", "text/css")
-        .text(theme.stylesheet(head, request.facts()));
-    byte[] pdf =
-        printer.print(request.template(), page, headings, request.facts(), request.attachments());
+    PdfPrinter.Copy copy =
+        new PdfPrinter.Copy(
+            request.template(),
+            page,
+            html,
+            theme.stylesheet(head, request.facts()),
+            body.pictures(),
+            headings);
+    byte[] pdf = printer.print(copy, theme, request.facts(), request.attachments());
     return new RenderedDocument(request.fileName(), pdf, html, unprintable);
   }
 

@@ -7,9 +7,6 @@ public enum Face {
   ITALIC("NotoSans-Italic.ttf", false, true),
   BOLD_ITALIC("NotoSans-BoldItalic.ttf", true, true);
 
-  /** Name of the font in stylesheets and drawings. */
-  static final String FAMILY = "Noto Sans";
-
   private final String file;
   private final boolean bold;
   private final boolean italic;
@@ -20,7 +17,8 @@ public enum Face {
     this.italic = italic;
   }
 
-  static Face of(boolean bold, boolean italic) {
+  /** The face for a weight and a slant. */
+  public static Face of(boolean bold, boolean italic) {
     if (bold) {
       return italic ? BOLD_ITALIC : BOLD;
     }
@@ -32,11 +30,11 @@ public enum Face {
     return "/wallbook/fonts/" + file;
   }
 
-  boolean bold() {
+  public boolean bold() {
     return bold;
   }
 
-  boolean italic() {
+  public boolean italic() {
     return italic;
   }
 }

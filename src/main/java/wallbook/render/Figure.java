@@ -17,11 +17,13 @@ public sealed interface Figure {
   /**
    * A drawing.
    *
-   * @param svg SVG text; see the package for what it may use
+   * @param svg SVG text for the page of HTML; see the package for what it may use
+   * @param painting the same drawing for print
    */
-  record Drawing(String svg, String alternative) implements Figure {
+  record Drawing(String svg, String alternative, Painting painting) implements Figure {
     public Drawing {
       Objects.requireNonNull(svg);
+      Objects.requireNonNull(painting);
       checkAlternative(alternative);
     }
   }

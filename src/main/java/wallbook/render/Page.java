@@ -3,7 +3,9 @@ package wallbook.render;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.jsoup.nodes.Document;
@@ -24,6 +26,7 @@ final class Page {
 
   private final String template;
   private final Element body;
+  private final Map<Element, Figure> pictures = new IdentityHashMap<>();
 
   /**
    * @param template whom to blame
@@ -55,8 +58,16 @@ final class Page {
   /** Puts the pictures where the template asked for them. */
   void place(List<Figure> figures) throws TemplateProblem {
     for (Element place : body.select("[" + Figures.PLACE + "]")) {
-      place.replaceWith(element(figures.get(Integer.parseInt(place.attr(Figures.PLACE)))));
+      Figure figure = figures.get(Integer.parseInt(place.attr(Figures.PLACE)));
+      Element element = element(figure);
+      pictures.put(element, figure);
+      place.replaceWith(element);
     }
+  }
+
+  /** What the picture elements of the page stand for, each told by itself. */
+  Map<Element, Figure> pictures() {
+    return pictures;
   }
 
   /** The whole page: a filled frame with this body in it. */

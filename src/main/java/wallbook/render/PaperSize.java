@@ -3,18 +3,16 @@ package wallbook.render;
 /** The sheet a document is printed on. */
 public enum PaperSize {
   /** ISO 216. */
-  A4("210mm", "297mm", "87mm"),
+  A4("210mm", "297mm"),
   /** ANSI/ASME Y14.1 size A. */
-  LETTER("8.5in", "11in", "2.5in");
+  LETTER("8.5in", "11in");
 
   private final String shortSide;
   private final String longSide;
-  private final String difference;
 
-  PaperSize(String shortSide, String longSide, String difference) {
+  PaperSize(String shortSide, String longSide) {
     this.shortSide = shortSide;
     this.longSide = longSide;
-    this.difference = difference;
   }
 
   /** The shorter side as a CSS length. */
@@ -25,10 +23,5 @@ public enum PaperSize {
   /** The longer side as a CSS length. */
   String longSide() {
     return longSide;
-  }
-
-  /** How much longer the longer side is, as a CSS length. */
-  String difference() {
-    return difference;
   }
 }

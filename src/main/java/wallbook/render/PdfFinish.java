@@ -11,30 +11,23 @@ import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
-import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
-import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 
-/** What the layout engine leaves undone on a PDF, and every PDF of a package needs. */
+/** What every PDF of a package needs when its pages are there: files inside, dates, an identity. */
 public final class PdfFinish {
-  private static final COSName TFOOT = COSName.getPDFName("TFoot");
-
   private final PDDocument pdf;
   private final PDDocumentCatalog catalog;
   private final ZonedDateTime made;
@@ -43,61 +36,6 @@ public final class PdfFinish {
     this.pdf = pdf;
     this.catalog = pdf.getDocumentCatalog();
     this.made = facts.issued().atTime(LocalTime.NOON).atZone(ZoneOffset.UTC);
-  }
-
-  /**
-   * Says on each link what it leads to (ISO 14289-1, 7.18.5). The engine puts the link's text on
-   * its structure element only.
-   */
-  void describeLinks() throws IOException {
-    Map<Integer, COSDictionary> structure = structureByParentKey();
-    for (PDPage page : pdf.getPages()) {
-      for (PDAnnotation annotation : page.getAnnotations()) {
-        COSDictionary element = structure.get(annotation.getStructParent());
-        if (annotation instanceof PDAnnotationLink && element != null) {
-          annotation.setContents(element.getString(COSName.ALT));
-        }
-      }
-    }
-  }
-
-  /** Takes out the foot that the engine tags in every table, though it has none. */
-  void dropEmptyFeet() {
-    dropEmptyFeet(catalog.getStructureTreeRoot().getCOSObject());
-  }
-
-  private static void dropEmptyFeet(COSDictionary element) {
-    if (!(element.getDictionaryObject(COSName.K) instanceof COSArray kids)) {
-      if (element.getDictionaryObject(COSName.K) instanceof COSDictionary only) {
-        dropEmptyFeet(only);
-      }
-      return;
-    }
-    for (int i = kids.size() - 1; i >= 0; i--) {
-      if (kids.getObject(i) instanceof COSDictionary kid) {
-        if (TFOOT.equals(kid.getDictionaryObject(COSName.S)) && !kid.containsKey(COSName.K)) {
-          kids.remove(i);
-        } else {
-          dropEmptyFeet(kid);
-        }
-      }
-    }
-  }
-
-  private Map<Integer, COSDictionary> structureByParentKey() {
-    Map<Integer, COSDictionary> byKey = new HashMap<>();
-    COSArray numbers =
-        catalog
-            .getStructureTreeRoot()
-            .getCOSObject()
-            .getCOSDictionary(COSName.PARENT_TREE)
-            .getCOSArray(COSName.NUMS);
-    for (int i = 0; i + 1 < numbers.size(); i += 2) {
-      if (numbers.getObject(i + 1) instanceof COSDictionary element) {
-        byKey.put(numbers.getInt(i), element);
-      }
-    }
-    return byKey;
   }
 
   /** Embeds files as associated files (ISO 19005-3, 6.8). */

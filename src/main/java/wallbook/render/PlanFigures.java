@@ -1,7 +1,6 @@
 package wallbook.render;
 
 import java.util.Optional;
-import wallbook.compose.drawing.Drawing;
 import wallbook.compose.figure.Photograph;
 import wallbook.render.drawing.DrawingSvg;
 
@@ -15,8 +14,6 @@ public final class PlanFigures implements FigureRenderer {
       return Optional.of(
           new Figure.Photograph(photograph.picture().file(), photograph.alternative()));
     }
-    return drawing instanceof Drawing known
-        ? Optional.of(new Figure.Drawing(drawings.svg(known), known.frame().altText()))
-        : Optional.empty();
+    return drawings.figure(drawing);
   }
 }

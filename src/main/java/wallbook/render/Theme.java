@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import wallbook.render.press.StyleProblem;
 import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
@@ -30,12 +31,14 @@ final class Theme {
   private static final Pattern COUNTER = Pattern.compile("\\{(page|pages)}");
 
   private final Map<String, String> measures = new LinkedHashMap<>();
+  private final TemplateSource source;
   private final Templates templates;
   private final Wording wording;
   private final HouseStyle style;
 
   Theme(TemplateSource source, Templates templates, Wording wording, HouseStyle style)
       throws TemplateProblem {
+    this.source = source;
     this.templates = templates;
     this.wording = wording;
     this.style = style;
@@ -61,6 +64,16 @@ final class Theme {
             });
   }
 
+  /** A mistake of the stylesheet, with its line in the file where the file has it just once. */
+  TemplateProblem problem(StyleProblem problem) throws TemplateProblem {
+    String file = source.read(STYLESHEET);
+    int at = problem.near().isEmpty() ? -1 : file.indexOf(problem.near());
+    boolean found = at >= 0 && file.indexOf(problem.near(), at + 1) < 0;
+    int line = found ? (int) file.substring(0, at).chars().filter(c -> c == '\n').count() + 1 : 0;
+    int column = found ? at - file.lastIndexOf('\n', at) : 0;
+    return new TemplateProblem(STYLESHEET, line, column, problem.getMessage(), problem);
+  }
+
   /** The stylesheet of one document. */
   String stylesheet(DocumentHead head, DocumentFacts facts) throws TemplateProblem {
     PaperSize paper = facts.paper();
@@ -77,8 +90,6 @@ final class Theme {
             MarkupFormat.CSS.ready(head.landscape() ? paper.longSide() : paper.shortSide()),
             "height",
             MarkupFormat.CSS.ready(head.landscape() ? paper.shortSide() : paper.longSide()),
-            "wider",
-            MarkupFormat.CSS.ready(head.landscape() ? "0mm" : paper.difference()),
             "job",
             facts.jobTitle(),
             "head",

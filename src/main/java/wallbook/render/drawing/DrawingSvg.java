@@ -21,9 +21,16 @@ import wallbook.render.FigureRenderer;
 public final class DrawingSvg implements FigureRenderer {
   @Override
   public Optional<Figure> figure(Object drawing) {
-    return drawing instanceof Drawing known
-        ? Optional.of(new Figure.Drawing(svg(known), known.frame().altText()))
-        : Optional.empty();
+    return drawing instanceof Drawing known ? Optional.of(figure(known)) : Optional.empty();
+  }
+
+  private static Figure figure(Drawing drawing) {
+    Scene scene = scene(drawing);
+    double size = size(drawing, scene);
+    return new Figure.Drawing(
+        SvgWriter.write(scene, drawing.frame(), size),
+        drawing.frame().altText(),
+        new ScenePainting(scene, size));
   }
 
   /**
@@ -34,9 +41,14 @@ public final class DrawingSvg implements FigureRenderer {
    */
   public String svg(Drawing drawing) {
     Scene scene = scene(drawing);
+    return SvgWriter.write(scene, drawing.frame(), size(drawing, scene));
+  }
+
+  /** Printed size of a millimetre of a scene; 1 for all that is true to scale. */
+  private static double size(Drawing drawing, Scene scene) {
     double room = drawing.frame().maxHeightMm();
     boolean shrinks = drawing instanceof OneLine && scene.heightMm() > room;
-    return SvgWriter.write(scene, drawing.frame(), shrinks ? room / scene.heightMm() : 1);
+    return shrinks ? room / scene.heightMm() : 1;
   }
 
   /**

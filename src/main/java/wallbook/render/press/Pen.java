@@ -1,0 +1,297 @@
+package wallbook.render.press;
+
+import java.util.Arrays;
+import java.util.zip.Deflater;
+
+/**
+ * Writes the operators of one content stream (ISO 32000-1, annex A), to the hundredth of a point.
+ * Says a colour, font or spacing only where it changes.
+ */
+final class Pen {
+  private static final byte[] HEX = {
+    '0', '1', '2', '3', '4', '5', '6', '7', '8', '9', 'A', 'B', 'C', 'D', 'E', 'F'
+  };
+  private static final int HUNDREDTHS = 100;
+
+  private byte[] bytes = new byte[8192];
+  private int length;
+  private int colour = Integer.MIN_VALUE;
+  private boolean fills;
+  private boolean inText;
+  private boolean marked;
+  private int face = -1;
+  private float size;
+  private float spacing;
+  private long lineX;
+  private long lineY;
+
+  /** What is drawn from here on is no content, such as {@code /Type/Pagination}. */
+  void artifact(String properties) {
+    unmark();
+    text(properties.isEmpty() ? "/Artifact BMC\n" : "/Artifact <<" + properties + ">> BDC\n");
+    marked = true;
+  }
+
+  /** What is drawn from here on belongs to an element of the structure. */
+  void mark(String type, int number) {
+    unmark();
+    text("/" + type + " <</MCID ");
+    integer(number);
+    text(">> BDC\n");
+    marked = true;
+  }
+
+  void unmark() {
+    endText();
+    fill();
+    if (marked) {
+      text("EMC\n");
+      marked = false;
+    }
+  }
+
+  /** A filled rectangle; the corner is its lower left. */
+  void rectangle(float x, float y, float width, float height, int rgb) {
+    endText();
+    if (rgb != colour) {
+      fill();
+      colour(rgb);
+    }
+    numbers(x, y, width, height);
+    text("re\n");
+    fills = true;
+  }
+
+  private void fill() {
+    if (fills) {
+      text("f\n");
+      fills = false;
+    }
+  }
+
+  /** What is filled and written from here on has a colour. */
+  void colour(int rgb) {
+    if (rgb != colour) {
+      components(rgb);
+      text("rg\n");
+      colour = rgb;
+    }
+  }
+
+  /** Red, green and blue as shares. */
+  void components(int rgb) {
+    thousandths(rgb >> 16 & 0xFF);
+    thousandths(rgb >> 8 & 0xFF);
+    thousandths(rgb & 0xFF);
+  }
+
+  private void thousandths(int part) {
+    int share = (part * 1000 + 127) / 255;
+    if (share == 0 || share == 1000) {
+      text(share == 0 ? "0 " : "1 ");
+    } else {
+      put('.');
+      put((char) ('0' + share / 100));
+      put((char) ('0' + share / 10 % 10));
+      put((char) ('0' + share % 10));
+      put(' ');
+    }
+  }
+
+  /** Begins a run of glyphs of one look at a point of the base line; {@link #endGlyphs} ends it. */
+  void beginGlyphs(float x, float y, int number, float points, float letterSpacing, int rgb) {
+    fill();
+    if (!inText) {
+      text("BT\n");
+      inText = true;
+      lineX = 0;
+      lineY = 0;
+    }
+    colour(rgb);
+    font(number, points, letterSpacing);
+    long toX = hundredths(x);
+    long toY = hundredths(y);
+    fixed(toX - lineX);
+    fixed(toY - lineY);
+    text("Td\n<");
+    lineX = toX;
+    lineY = toY;
+  }
+
+  private void font(int number, float points, float letterSpacing) {
+    if (number != face || points != size) {
+      put('/');
+      put('F');
+      integer(number);
+      put(' ');
+      number(points);
+      text("Tf\n");
+      face = number;
+      size = points;
+    }
+    if (letterSpacing != spacing) {
+      number(letterSpacing);
+      text("Tc\n");
+      spacing = letterSpacing;
+    }
+  }
+
+  /** The same, turned about the point by an angle that its sine and cosine tell. */
+  void beginTurnedGlyphs(
+      float x, float y, float sine, float cosine, int number, float points, int rgb) {
+    endText();
+    fill();
+    text("BT\n");
+    inText = true;
+    colour(rgb);
+    font(number, points, 0);
+    fine(cosine);
+    fine(sine);
+    fine(-sine);
+    fine(cosine);
+    numbers(x, y);
+    text("Tm\n<");
+  }
+
+  void glyph(int glyph) {
+    room(4);
+    bytes[length++] = HEX[glyph >> 12 & 0xF];
+    bytes[length++] = HEX[glyph >> 8 & 0xF];
+    bytes[length++] = HEX[glyph >> 4 & 0xF];
+    bytes[length++] = HEX[glyph & 0xF];
+  }
+
+  void endGlyphs() {
+    text("> Tj\n");
+  }
+
+  void endText() {
+    if (inText) {
+      text("ET\n");
+      inText = false;
+    }
+  }
+
+  /** Keeps what is set now, to be taken back by {@link #restore}. */
+  void save() {
+    endText();
+    fill();
+    text("q\n");
+  }
+
+  /** Takes back what was set when {@link #save} was called. */
+  void restore() {
+    endText();
+    text("Q\n");
+    colour = Integer.MIN_VALUE;
+    face = -1;
+    spacing = 0;
+  }
+
+  /** Operands of an operator that is written next. */
+  void numbers(float... operands) {
+    for (float operand : operands) {
+      number(operand);
+    }
+  }
+
+  void number(float operand) {
+    fixed(hundredths(operand));
+  }
+
+  private static long hundredths(float value) {
+    return Math.round((double) value * HUNDREDTHS);
+  }
+
+  private void fixed(long hundredths) {
+    long rest = hundredths;
+    if (rest < 0) {
+      put('-');
+      rest = -rest;
+    }
+    integer(rest / HUNDREDTHS);
+    int fraction = (int) (rest % HUNDREDTHS);
+    if (fraction > 0) {
+      put('.');
+      put((char) ('0' + fraction / 10));
+      if (fraction % 10 > 0) {
+        put((char) ('0' + fraction % 10));
+      }
+    }
+    put(' ');
+  }
+
+  /** A share such as a sine, to five decimals. */
+  private void fine(float share) {
+    long rest = Math.round(share * 100_000d);
+    if (rest < 0) {
+      put('-');
+      rest = -rest;
+    }
+    integer(rest / 100_000);
+    put('.');
+    for (long unit = 10_000; unit > 0; unit /= 10) {
+      put((char) ('0' + rest / unit % 10));
+    }
+    put(' ');
+  }
+
+  private void integer(long number) {
+    if (number >= 10) {
+      integer(number / 10);
+    }
+    put((char) ('0' + number % 10));
+  }
+
+  /** An operator, or anything else in ASCII. */
+  void text(String ascii) {
+    int count = ascii.length();
+    room(count);
+    for (int i = 0; i < count; i++) {
+      bytes[length++] = (byte) ascii.charAt(i);
+    }
+  }
+
+  private void put(char c) {
+    room(1);
+    bytes[length++] = (byte) c;
+  }
+
+  private void room(int more) {
+    if (length + more > bytes.length) {
+      bytes = Arrays.copyOf(bytes, Math.max(bytes.length * 2, length + more));
+    }
+  }
+
+  /** All that was written, packed by Deflate; the pen is empty again. */
+  byte[] packed(Deflater deflater) {
+    deflater.reset();
+    deflater.setInput(bytes, 0, length);
+    deflater.finish();
+    byte[] packed = new byte[length / 2 + 64];
+    int count = 0;
+    while (!deflater.finished()) {
+      if (count == packed.length) {
+        packed = Arrays.copyOf(packed, count * 2);
+      }
+      count += deflater.deflate(packed, count, packed.length - count);
+    }
+    clear();
+    return Arrays.copyOf(packed, count);
+  }
+
+  boolean isEmpty() {
+    return length == 0;
+  }
+
+  private void clear() {
+    length = 0;
+    colour = Integer.MIN_VALUE;
+    fills = false;
+    inText = false;
+    marked = false;
+    face = -1;
+    size = 0;
+    spacing = 0;
+  }
+}
