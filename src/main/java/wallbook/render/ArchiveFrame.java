@@ -23,11 +23,7 @@ final class ArchiveFrame {
    * @param description what it is for
    */
   static void put(
-      PDDocument pdf,
-      String title,
-      String description,
-      DocumentFacts facts,
-      ColourProfile colours)
+      PDDocument pdf, String title, String description, DocumentFacts facts, ColourProfile colours)
       throws IOException {
     String producer = "wallbook " + facts.generatorVersion();
     pdf.setVersion(PDF_VERSION);

@@ -47,13 +47,8 @@ final class PdfPrinter {
     try (PDDocument pdf = new PDDocument()) {
       Document page = copy.page();
       ArchiveFrame.put(
-          pdf,
-          page.title(),
-          page.select("meta[name=description]").attr("content"),
-          facts,
-          colours);
-      Press.print(
-          pdf, page, StyleSheet.read(copy.stylesheet()), copy.figures(), copy.headings());
+          pdf, page.title(), page.select("meta[name=description]").attr("content"), facts, colours);
+      Press.print(pdf, page, StyleSheet.read(copy.stylesheet()), copy.figures(), copy.headings());
       PdfFinish finish = new PdfFinish(pdf, facts);
       finish.attach(attachments);
       finish.fixIdentity(copy.html() + copy.stylesheet(), attachments);

@@ -361,7 +361,7 @@ class DocumentRendererTest {
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"120.5mm\" height=\"80.25mm\""
             + " viewBox=\"0 0 1205 802.5\"><rect x=\"100\" y=\"100\" width=\"1000\" height=\"500\""
             + " fill=\"#000000\"/></svg>";
-    Figure square = new Figure.Drawing(svg, "A black square");
+    Figure square = new Figure.Drawing(svg, "A black square", painting(120.5, 80.25));
     PdfPages pages =
         PdfPages.of(
             new Documents(folder)
@@ -372,6 +372,27 @@ class DocumentRendererTest {
     assertEquals(100, ink.width(), 0.6);
     assertEquals(50, ink.height(), 0.6);
     assertEquals(15 + 10, ink.left(), 0.6);
+  }
+
+  /** A black rectangle of 100 mm by 50 mm, 10 mm from the upper left corner. */
+  private static Painting painting(double widthMm, double heightMm) {
+    return new Painting() {
+      @Override
+      public double widthMm() {
+        return widthMm;
+      }
+
+      @Override
+      public double heightMm() {
+        return heightMm;
+      }
+
+      @Override
+      public void paintWith(Brush brush) {
+        brush.ink(0, Brush.NONE, 0);
+        brush.path(true, 10, 10, 110, 10, 110, 60, 10, 60);
+      }
+    };
   }
 
   @Test
@@ -401,7 +422,7 @@ class DocumentRendererTest {
   void aDrawingThatActsOrLoadsIsRefused(String inside) {
     String svg =
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\">" + inside + "</svg>";
-    Figure figure = new Figure.Drawing(svg, "x");
+    Figure figure = new Figure.Drawing(svg, "x", painting(1, 1));
     assertThrows(
         TemplateProblem.class, () -> new Documents(folder).render("${figure(view)}", figure));
   }

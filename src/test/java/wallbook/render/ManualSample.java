@@ -30,7 +30,35 @@ final class ManualSample {
                     <circle cx="14" cy="60" r="5" fill="#0f4a5c"/>
                   </svg>
                   """,
-                  "Plan of the ground floor: three rooms side by side"));
+                  "Plan of the ground floor: three rooms side by side",
+                  new PlanPainting()));
+
+  /** The plan as its SVG shows it, at the size that fills the width of a page. */
+  private static final class PlanPainting implements Painting {
+    @Override
+    public double widthMm() {
+      return 160;
+    }
+
+    @Override
+    public double heightMm() {
+      return 60;
+    }
+
+    @Override
+    public void paintWith(Brush brush) {
+      brush.ink(0.8, 0x1c2326, Brush.NONE);
+      brush.path(true, 4, 4, 156, 4, 156, 56, 4, 56);
+      brush.path(false, 60, 4, 60, 36);
+      brush.path(false, 60, 48, 60, 56);
+      brush.path(false, 108, 4, 108, 24);
+      brush.words("Office", Face.BOLD, 10, 24, 30, 0);
+      brush.words("Hall ≤ 2 m²", Face.ITALIC, 10, 76, 30, 0);
+      brush.words("Den", Face.REGULAR, 10, 124, 30, 90);
+      brush.ink(0, Brush.NONE, 0x0f4a5c);
+      brush.oval(5.6, 24, 2, 2, 0);
+    }
+  }
 
   static final String TEMPLATE =
       """

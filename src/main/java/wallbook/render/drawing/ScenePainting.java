@@ -3,20 +3,13 @@ package wallbook.render.drawing;
 import wallbook.render.Face;
 import wallbook.render.Painting;
 
-/** A scene, painted as its SVG would show it. */
-final class ScenePainting implements Painting {
+/**
+ * A scene, painted as its SVG would show it.
+ *
+ * @param size printed size of a millimetre of the scene
+ */
+record ScenePainting(Scene scene, double size) implements Painting {
   private static final double STEPS_PER_MM = 10;
-
-  private final Scene scene;
-  private final double size;
-
-  /**
-   * @param size printed size of a millimetre of the scene
-   */
-  ScenePainting(Scene scene, double size) {
-    this.scene = scene;
-    this.size = size;
-  }
 
   @Override
   public double widthMm() {

@@ -35,8 +35,7 @@ sealed interface Atom {
     }
 
     float left(float available) {
-      return box.inset(BoxStyle.LEFT, available)
-          + box.margin().get(BoxStyle.LEFT).of(available);
+      return box.inset(BoxStyle.LEFT, available) + box.margin().get(BoxStyle.LEFT).of(available);
     }
 
     List<Line> lines(float available) {

@@ -59,7 +59,8 @@ final class BlockLayout {
     String pageBefore = page;
     float available = width;
     if (!box.page().isEmpty() && !box.page().equals(page)) {
-      available += sheets.named(box.page()).content().width() - sheets.named(page).content().width();
+      available +=
+          sheets.named(box.page()).content().width() - sheets.named(page).content().width();
       page = box.page();
       flow.page(page);
     }
@@ -228,8 +229,7 @@ final class BlockLayout {
 
   private void picture(Branch branch, Image image, Tag parent, float left, float width) {
     Element element = branch.element();
-    PictureSize size =
-        PictureSize.of(image, branch.style().box(), width, highest());
+    PictureSize size = PictureSize.of(image, branch.style().box(), width, highest());
     Tag figure = new Tag(parent, "Figure", element.attr("alt"));
     flow.add(new Picture(image, figure, size.width(), size.height()), left);
   }

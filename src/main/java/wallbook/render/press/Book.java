@@ -100,8 +100,6 @@ final class Book {
     deflater.end();
     anchors.finish();
     typecase.embed(pdf);
-    pdf.getDocumentCatalog()
-        .getCOSObject()
-        .setItem(COSName.STRUCT_TREE_ROOT, structure.finish());
+    pdf.getDocumentCatalog().getCOSObject().setItem(COSName.STRUCT_TREE_ROOT, structure.finish());
   }
 }

@@ -12,8 +12,7 @@ final class Cascade {
   private static final float SHIFT_UP = 0.35f;
 
   /** What stands above the root. */
-  static final Style ABOVE =
-      new Cascade(null, BODY_PT).style();
+  static final Style ABOVE = new Cascade(null, BODY_PT).style();
 
   private final Object[] values = new Object[Property.values().length];
   private final Style parent;
@@ -65,7 +64,8 @@ final class Cascade {
     if (isSet(Property.LINE_HEIGHT)) {
       Measure leading = get(Property.LINE_HEIGHT, Measure.class);
       boolean bare = leading.unit() == Measure.Unit.FACTOR;
-      factor = bare ? leading.value() : leading.unit() == Measure.Unit.AUTO ? Typeface.USUAL_LEADING : 0;
+      factor =
+          bare ? leading.value() : leading.unit() == Measure.Unit.AUTO ? Typeface.USUAL_LEADING : 0;
       points = leading.length(size, rootPt).of(size);
     } else if (above == null) {
       factor = Typeface.USUAL_LEADING;
@@ -110,8 +110,7 @@ final class Cascade {
   private BlockStyle block(float size) {
     BlockStyle above =
         parent == null
-            ? new BlockStyle(
-                Keywords.Align.LEFT, Length.ZERO, Keywords.ListMark.DISC, 2, 2, false)
+            ? new BlockStyle(Keywords.Align.LEFT, Length.ZERO, Keywords.ListMark.DISC, 2, 2, false)
             : parent.block();
     return new BlockStyle(
         or(Property.TEXT_ALIGN, Keywords.Align.class, above.align()),
@@ -142,10 +141,7 @@ final class Cascade {
         length(Property.WIDTH, size, Length.AUTO),
         length(Property.MAX_WIDTH, size, Length.AUTO),
         length(Property.HEIGHT, size, Length.AUTO),
-        or(
-            Property.VERTICAL_ALIGN,
-            Keywords.VerticalAlign.class,
-            Keywords.VerticalAlign.BASELINE),
+        or(Property.VERTICAL_ALIGN, Keywords.VerticalAlign.class, Keywords.VerticalAlign.BASELINE),
         or(Property.BREAK_BEFORE, Keywords.Break.class, Keywords.Break.AUTO),
         or(Property.BREAK_AFTER, Keywords.Break.class, Keywords.Break.AUTO),
         or(Property.BREAK_INSIDE, Keywords.Break.class, Keywords.Break.AUTO),
@@ -162,13 +158,11 @@ final class Cascade {
             Property.side(Property.BORDER_TOP_STYLE, side),
             Keywords.BorderStyle.class,
             Keywords.BorderStyle.NONE);
-    int colour =
-        or(Property.side(Property.BORDER_TOP_COLOR, side), Integer.class, type.colour());
+    int colour = or(Property.side(Property.BORDER_TOP_COLOR, side), Integer.class, type.colour());
     if (style != Keywords.BorderStyle.SOLID || colour == Values.TRANSPARENT) {
       return Border.NONE;
     }
-    Length width =
-        length(Property.side(Property.BORDER_TOP_WIDTH, side), type.size(), Length.ZERO);
+    Length width = length(Property.side(Property.BORDER_TOP_WIDTH, side), type.size(), Length.ZERO);
     return new Border(width.points(), colour);
   }
 

@@ -55,8 +55,7 @@ final class CellLayout {
     float content = stack.height() + inset(BoxStyle.TOP) + inset(BoxStyle.BOTTOM);
     Length given = cell.box().height();
     return Math.max(
-        content,
-        given.auto() ? 0 : given.points() + inset(BoxStyle.TOP) + inset(BoxStyle.BOTTOM));
+        content, given.auto() ? 0 : given.points() + inset(BoxStyle.TOP) + inset(BoxStyle.BOTTOM));
   }
 
   /** The cell in a row, or rows, of some height. */

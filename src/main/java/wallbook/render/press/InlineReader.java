@@ -80,8 +80,7 @@ final class InlineReader {
       return;
     }
     if (style.display() == Keywords.Display.INLINE_BLOCK) {
-      Passage inner =
-          read(shop, branch, shop.nodes(branch), around.tag(), true);
+      Passage inner = read(shop, branch, shop.nodes(branch), around.tag(), true);
       text.begin(around);
       text.add(new Atom.Piece(inner, style.box(), style.block()));
       afterSpace = false;

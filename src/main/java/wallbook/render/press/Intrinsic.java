@@ -65,8 +65,7 @@ final class Intrinsic {
       return new Range(0, 0);
     }
     float insets = box.inset(BoxStyle.LEFT, 0) + box.inset(BoxStyle.RIGHT, 0);
-    float margins =
-        box.margin().get(BoxStyle.LEFT).of(0) + box.margin().get(BoxStyle.RIGHT).of(0);
+    float margins = box.margin().get(BoxStyle.LEFT).of(0) + box.margin().get(BoxStyle.RIGHT).of(0);
     Optional<Image> image = shop.image(child.element());
     if (image.isPresent()) {
       float width = PictureSize.of(image.get(), box, Float.MAX_VALUE, Float.MAX_VALUE).width();

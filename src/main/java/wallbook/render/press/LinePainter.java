@@ -181,10 +181,7 @@ final class LinePainter {
 
   private void glyph(Span span, int character) {
     if (character != Passage.ZERO_WIDTH_SPACE) {
-      sheet
-          .pen()
-          .glyph(
-              sheet.book().typecase().glyph(span.type().face(), span.face(), character));
+      sheet.pen().glyph(sheet.book().typecase().glyph(span.type().face(), span.face(), character));
     }
   }
 

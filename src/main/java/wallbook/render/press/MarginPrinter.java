@@ -39,8 +39,7 @@ final class MarginPrinter {
     Geometry geometry = sheet.geometry();
     Geometry.Area area = geometry.area();
     boolean above = name.startsWith("top");
-    float height =
-        above ? area.top() : geometry.height() - area.top() - area.height();
+    float height = above ? area.top() : geometry.height() - area.top() - area.height();
     float top = above ? 0 : area.top() + area.height();
     BoxStyle box = style.box();
     float width = box.width().auto() ? area.width() / 3 : box.width().of(area.width());

@@ -90,22 +90,31 @@ final class PageBrush implements Painting.Brush {
     double sine = StrictMath.sin(Math.toRadians(turnDeg));
     double cosine = StrictMath.cos(Math.toRadians(turnDeg));
     double[][] corners = {
-      {1, 0}, {1, QUARTER}, {QUARTER, 1}, {0, 1}, {-QUARTER, 1}, {-1, QUARTER}, {-1, 0},
-      {-1, -QUARTER}, {-QUARTER, -1}, {0, -1}, {QUARTER, -1}, {1, -QUARTER}, {1, 0}
+      {1, 0},
+      {1, QUARTER},
+      {QUARTER, 1},
+      {0, 1},
+      {-QUARTER, 1},
+      {-1, QUARTER},
+      {-1, 0},
+      {-1, -QUARTER},
+      {-QUARTER, -1},
+      {0, -1},
+      {QUARTER, -1},
+      {1, -QUARTER},
+      {1, 0}
     };
     for (int i = 0; i < corners.length; i++) {
       double along = corners[i][0] * radiusX;
       double across = corners[i][1] * radiusY;
-      pen.numbers(
-          x(x + along * cosine - across * sine), y(y + along * sine + across * cosine));
+      pen.numbers(x(x + along * cosine - across * sine), y(y + along * sine + across * cosine));
       pen.text(i == 0 ? "m\n" : i % 3 == 0 ? "c\n" : "");
     }
     pen.text("h " + paint + "\n");
   }
 
   @Override
-  public void words(
-      String text, Face face, double sizePt, double x, double y, double turnDeg) {
+  public void words(String text, Face face, double sizePt, double x, double y, double turnDeg) {
     float size = (float) sizePt * scale / Values.PT_PER_MM;
     Typeface typeface = Fonts.typeface(face);
     Typecase typecase = sheet.book().typecase();

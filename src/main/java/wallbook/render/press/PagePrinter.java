@@ -80,8 +80,7 @@ final class PagePrinter implements Consumer<List<Slice>> {
     float pageBottom = tops[last] + slices.get(last).height();
     for (Part part : parts) {
       boolean ends = !Float.isNaN(part.bottom);
-      part.decor.paint(
-          sheet, x, part.top, ends ? part.bottom : pageBottom, part.begins, ends);
+      part.decor.paint(sheet, x, part.top, ends ? part.bottom : pageBottom, part.begins, ends);
     }
     for (int i = 0; i < tops.length; i++) {
       Slice slice = slices.get(i);

@@ -37,7 +37,8 @@ final class Pictures {
   /** A picture of a file; its natural size is 96 of its points to the inch. */
   static Image read(byte[] file) throws StyleProblem {
     if (file.length > 24 && (file[0] & 0xFF) == 0x89 && file[1] == 'P') {
-      return new Image.Filed(file, number(file, 16, 4) * PT_PER_PX, number(file, 20, 4) * PT_PER_PX);
+      return new Image.Filed(
+          file, number(file, 16, 4) * PT_PER_PX, number(file, 20, 4) * PT_PER_PX);
     }
     Jpeg jpeg = jpeg(file);
     return new Image.Filed(file, jpeg.width() * PT_PER_PX, jpeg.height() * PT_PER_PX);
@@ -62,8 +63,7 @@ final class Pictures {
         throw new IOException(e);
       }
       if (jpeg.parts() <= RGB) {
-        PDColorSpace colours =
-            jpeg.parts() == RGB ? PDDeviceRGB.INSTANCE : PDDeviceGray.INSTANCE;
+        PDColorSpace colours = jpeg.parts() == RGB ? PDDeviceRGB.INSTANCE : PDDeviceGray.INSTANCE;
         return new PDImageXObject(
             pdf,
             new ByteArrayInputStream(file),

@@ -57,12 +57,15 @@ final class PropertyReader {
     one("page", Property.PAGE, token -> Optional.of(token.name()).filter(n -> !n.isEmpty()));
     READERS.put(
         "content",
-        value -> Values.content(value).map(parts -> List.of(new Declaration(Property.CONTENT, parts))));
+        value ->
+            Values.content(value).map(parts -> List.of(new Declaration(Property.CONTENT, parts))));
     READERS.put("font-family", PropertyReader::family);
     four("margin", Property.MARGIN_TOP, PropertyReader::margin);
     four("padding", Property.PADDING_TOP, PropertyReader::positive);
-    READERS.put("border-width", value -> sides(value, Property.BORDER_TOP_WIDTH, Values::borderWidth));
-    READERS.put("border-style", value -> sides(value, Property.BORDER_TOP_STYLE, PropertyReader::style));
+    READERS.put(
+        "border-width", value -> sides(value, Property.BORDER_TOP_WIDTH, Values::borderWidth));
+    READERS.put(
+        "border-style", value -> sides(value, Property.BORDER_TOP_STYLE, PropertyReader::style));
     READERS.put("border-color", value -> sides(value, Property.BORDER_TOP_COLOR, Values::colour));
     READERS.put("border", value -> border(value, 0, 3));
     String[] sides = {"top", "right", "bottom", "left"};
@@ -94,11 +97,24 @@ final class PropertyReader {
         .orElseThrow(
             () ->
                 new StyleProblem(
-                    "the property '%s' can't be set to '%s' here".formatted(name, text.strip()), near));
+                    "the property '%s' can't be set to '%s' here".formatted(name, text.strip()),
+                    near));
   }
 
   private static List<Declaration> inherit(String name, Reader reader) throws StyleProblem {
-    for (String sample : List.of("0", "none", "auto", "1", "normal", "left", "block", "black", "disc", "collapse", "x")) {
+    for (String sample :
+        List.of(
+            "0",
+            "none",
+            "auto",
+            "1",
+            "normal",
+            "left",
+            "block",
+            "black",
+            "disc",
+            "collapse",
+            "x")) {
       Optional<List<Declaration>> some = reader.read(new Scanner(sample).tokens());
       if (some.isPresent()
           && some.get().stream().allMatch(one -> Property.INHERITED.contains(one.property()))) {
@@ -124,8 +140,7 @@ final class PropertyReader {
                 : Optional.empty());
   }
 
-  private static void four(
-      String name, Property top, Function<Token, Optional<Measure>> value) {
+  private static void four(String name, Property top, Function<Token, Optional<Measure>> value) {
     READERS.put(name, tokens -> sides(tokens, top, value));
     String[] sides = {"-top", "-right", "-bottom", "-left"};
     for (int i = 0; i < sides.length; i++) {
@@ -229,9 +244,7 @@ final class PropertyReader {
     }
     boolean factor =
         token.kind() == Token.Kind.NUMBER && token.text().isEmpty() && token.number() > 0;
-    return factor
-        ? Optional.of(new Measure(token.number(), Measure.Unit.FACTOR))
-        : positive(token);
+    return factor ? Optional.of(new Measure(token.number(), Measure.Unit.FACTOR)) : positive(token);
   }
 
   private static Optional<Measure> spacing(Token token) {

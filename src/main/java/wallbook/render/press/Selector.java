@@ -59,8 +59,7 @@ record Selector(List<Step> steps, int specificity, Pseudo pseudo) {
       return true;
     }
     Step step = steps.get(next);
-    boolean far =
-        step.relation() == Relation.ANCESTOR || step.relation() == Relation.ANY_PREVIOUS;
+    boolean far = step.relation() == Relation.ANCESTOR || step.relation() == Relation.ANY_PREVIOUS;
     boolean up = step.relation() == Relation.ANCESTOR || step.relation() == Relation.PARENT;
     Branch branch = up ? from.parent() : from.previous();
     while (branch != null) {

@@ -8,8 +8,7 @@ import java.util.regex.Pattern;
 
 /** Reads the selectors of a rule, and in which drawer of rules each is to be kept. */
 final class SelectorReader {
-  private static final Pattern NTH =
-      Pattern.compile("(?:([+-]?\\d*)n)?\\s*([+-]?\\s*\\d+)?");
+  private static final Pattern NTH = Pattern.compile("(?:([+-]?\\d*)n)?\\s*([+-]?\\s*\\d+)?");
   private static final int ID = 10_000;
   private static final int CLASS = 100;
 

@@ -20,8 +20,7 @@ public final class StyleSheet {
   StyleSheet(List<Written> rules, List<PageRule> pages) {
     this.pages = List.copyOf(pages);
     this.hasPseudo =
-        rules.stream()
-            .anyMatch(rule -> rule.drawn().selector().pseudo() != Selector.Pseudo.NONE);
+        rules.stream().anyMatch(rule -> rule.drawn().selector().pseudo() != Selector.Pseudo.NONE);
     List<Written> ordered = new ArrayList<>(rules);
     ordered.sort(
         Comparator.comparing(Written::important)
@@ -31,9 +30,7 @@ public final class StyleSheet {
       Written rule = ordered.get(rank);
       drawers
           .computeIfAbsent(rule.drawn().drawer(), drawer -> new ArrayList<>())
-          .add(
-              new Rule(
-                  rule.drawn().selector(), rule.declarations(), rank, rule.important()));
+          .add(new Rule(rule.drawn().selector(), rule.declarations(), rank, rule.important()));
     }
   }
 

@@ -11,8 +11,7 @@ import java.util.Set;
 /** Reads stylesheets whole: rules, {@code @page} and {@code @media print}. */
 final class StyleSheetReader {
   private static final Set<String> MARGIN_BOXES =
-      Set.of(
-          "top-left", "top-center", "top-right", "bottom-left", "bottom-center", "bottom-right");
+      Set.of("top-left", "top-center", "top-right", "bottom-left", "bottom-center", "bottom-right");
   private static final Set<String> OF_A_PAGE =
       Set.of("margin", "padding", "font-family", "color", "background-color");
   private static final String IMPORTANT = "!important";
@@ -128,8 +127,7 @@ final class StyleSheetReader {
     }
     scanner.take(';');
     boolean important = value.strip().endsWith(IMPORTANT);
-    return Optional.of(
-        new Pair(name, important ? value.replace(IMPORTANT, "") : value, important));
+    return Optional.of(new Pair(name, important ? value.replace(IMPORTANT, "") : value, important));
   }
 
   private void page(Scanner scanner) throws StyleProblem {

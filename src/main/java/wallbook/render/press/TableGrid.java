@@ -72,8 +72,7 @@ final class TableGrid {
     List<Cell> cells = new ArrayList<>(branch.element().childrenSize());
     int column = 0;
     for (Object node : shop.nodes(branch)) {
-      if (!(node instanceof Branch cell)
-          || cell.style().display() != Keywords.Display.TABLE_CELL) {
+      if (!(node instanceof Branch cell) || cell.style().display() != Keywords.Display.TABLE_CELL) {
         continue;
       }
       while (column < open.length && open[column] > 0) {

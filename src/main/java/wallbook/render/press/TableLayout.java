@@ -160,7 +160,8 @@ final class TableLayout {
     float shared = collapses ? 0.5f : 1;
     return box.padding().get(BoxStyle.LEFT).of(0)
         + box.padding().get(BoxStyle.RIGHT).of(0)
-        + shared * (box.border().get(BoxStyle.LEFT).width() + box.border().get(BoxStyle.RIGHT).width());
+        + shared
+            * (box.border().get(BoxStyle.LEFT).width() + box.border().get(BoxStyle.RIGHT).width());
   }
 
   /** Gives the columns of a cell at least a width, each the same part of what is missing. */
@@ -193,7 +194,10 @@ final class TableLayout {
             new CellLayout(
                 around,
                 cell,
-                around.shop().tagger().cell(cell.branch().element(), rowTag, cell.columns(), cell.rows()),
+                around
+                    .shop()
+                    .tagger()
+                    .cell(cell.branch().element(), rowTag, cell.columns(), cell.rows()),
                 edges[cell.column()],
                 edges[Math.min(edges.length - 1, cell.column() + cell.columns())],
                 borders(row, cell, above, below));
@@ -240,8 +244,7 @@ final class TableLayout {
   private Tag section(Branch section) {
     return section == branch
         ? tag
-        : sections.computeIfAbsent(
-            section, s -> around.shop().tagger().block(s.element(), tag));
+        : sections.computeIfAbsent(section, s -> around.shop().tagger().block(s.element(), tag));
   }
 
   private List<Border> borders(

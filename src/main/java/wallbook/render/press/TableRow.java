@@ -40,8 +40,7 @@ record TableRow(Tag tag, List<Box> boxes, float height) implements Body {
 
     /** A part of the cell. */
     Box with(Stack part, float high) {
-      return new Box(
-          tag, part, left, width, insetLeft, down, high, background, borders, shared);
+      return new Box(tag, part, left, width, insetLeft, down, high, background, borders, shared);
     }
 
     void ground(Sheet sheet, float x, float y) {
@@ -59,8 +58,7 @@ record TableRow(Tag tag, List<Box> boxes, float height) implements Body {
     }
 
     /** A rule along an edge: on it if shared, else inside. */
-    private void rule(
-        Sheet sheet, float x, float y, boolean across, Border border, float back) {
+    private void rule(Sheet sheet, float x, float y, boolean across, Border border, float back) {
       if (border.width() == 0) {
         return;
       }
@@ -103,7 +101,8 @@ record TableRow(Tag tag, List<Box> boxes, float height) implements Body {
       parts.add(box.with(part, 0));
     }
     float height = highest;
-    return new TableRow(tag, parts.stream().map(box -> box.with(box.stack(), height)).toList(), height);
+    return new TableRow(
+        tag, parts.stream().map(box -> box.with(box.stack(), height)).toList(), height);
   }
 
   /** Whether all its cells are empty. */

@@ -91,7 +91,11 @@ class DrawingSvgTest {
   void documentsGetTheDrawingsAndNothingElse() {
     Drawing plan = SampleDrawings.familyRoom();
     assertEquals(
-        Optional.of(new Figure.Drawing(renderer.svg(plan), plan.frame().altText())),
+        Optional.of(
+            new Figure.Drawing(
+                renderer.svg(plan),
+                plan.frame().altText(),
+                new ScenePainting(DrawingSvg.scene(plan), 1))),
         renderer.figure(plan));
     assertEquals(Optional.empty(), renderer.figure("no drawing"));
   }
