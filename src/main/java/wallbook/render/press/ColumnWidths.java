@@ -1,12 +1,15 @@
 package wallbook.render.press;
 
+import java.util.Arrays;
+
 /**
  * Shares the width of a table among its columns (CSS 2.1, 17.5.2). Lengths are in points.
  *
  * <p>A fixed table follows the widths it is given; what is left goes to the other columns in equal
  * parts. Otherwise each column gets at least the width of its widest word, then as much of the
  * width of its longest text as there is room for, each the same share; room beyond that goes to the
- * columns by the length of their texts. If not even the words fit, all are narrowed alike.
+ * columns by the length of their texts. If not even the words fit, the widest columns are cut to
+ * one width, so that short words stay whole.
  */
 final class ColumnWidths {
   private ColumnWidths() {}
@@ -58,9 +61,7 @@ final class ColumnWidths {
     if (narrowest > table) {
       float words = sum(least);
       if (words >= table) {
-        float[] widths = least.clone();
-        scale(widths, words > 0 ? table / words : 0);
-        return widths;
+        return cut(least, table);
       }
       return between(least, from, table);
     }
@@ -69,6 +70,26 @@ final class ColumnWidths {
       return between(from, to, table);
     }
     return widened(to, set, anyFree, table - widest);
+  }
+
+  /** The widths, the widest of them cut to one that lets all fit. */
+  private static float[] cut(float[] widths, float table) {
+    float[] sorted = widths.clone();
+    Arrays.sort(sorted);
+    float left = table;
+    float level = 0;
+    for (int i = 0; i < sorted.length; i++) {
+      level = left / (sorted.length - i);
+      if (sorted[i] > level) {
+        break;
+      }
+      left -= sorted[i];
+    }
+    float[] cut = widths.clone();
+    for (int i = 0; i < cut.length; i++) {
+      cut[i] = Math.min(cut[i], level);
+    }
+    return cut;
   }
 
   /** Widths the same share of the way from some to others, so that they fill the table. */

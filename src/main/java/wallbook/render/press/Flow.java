@@ -25,8 +25,7 @@ final class Flow {
   private float height;
   private List<Slice.Opening> openings = new ArrayList<>(1);
   private List<String> anchors = new ArrayList<>(1);
-  private Body mark;
-  private float markLeft;
+  private List<Mark> marks = new ArrayList<>(1);
 
   /**
    * @param next takes each slice as it is made; the last one may still get room below
@@ -84,10 +83,12 @@ final class Flow {
     anchors.add(name);
   }
 
+  /** The mark of a list beside a slice. */
+  record Mark(Body body, float left) {}
+
   /** Puts the mark of a list beside what follows. */
   void mark(Body body, float left) {
-    mark = body;
-    markLeft = left;
+    marks.add(new Mark(body, left));
   }
 
   /** Opens a box: its decoration, if it has any, and the room inside its upper edge. */
@@ -127,6 +128,7 @@ final class Flow {
   /** Adds a row. */
   void add(Body body, float left, TableHead head, boolean firstOfTable) {
     flush();
+    forced |= last != null && !last.page().equals(page);
     if (kept > 0 && heldBy > 0) {
       bind(Slice.INSIDE);
     }
@@ -138,7 +140,6 @@ final class Flow {
     opened = false;
     forced = false;
     bond = Slice.FREE;
-    mark = null;
     next.accept(last);
   }
 
@@ -169,17 +170,15 @@ final class Flow {
     return bond;
   }
 
-  Body mark() {
-    return mark;
-  }
-
-  float markLeft() {
-    return markLeft;
-  }
-
   List<Slice.Opening> takeOpenings() {
     List<Slice.Opening> taken = openings;
     openings = new ArrayList<>(1);
+    return taken;
+  }
+
+  List<Mark> takeMarks() {
+    List<Mark> taken = marks;
+    marks = new ArrayList<>(1);
     return taken;
   }
 

@@ -101,9 +101,7 @@ final class PagePrinter implements Consumer<List<Slice>> {
       if (head > 0) {
         slice.head().ink(sheet, x + slice.left(), tops[i] - head);
       }
-      if (slice.mark() != null) {
-        slice.mark().ink(sheet, x + slice.markLeft(), tops[i] + slice.above());
-      }
+      slice.marks(sheet, x, tops[i] + slice.above());
       slice.body().ink(sheet, x + slice.left(), tops[i] + slice.above());
     }
   }

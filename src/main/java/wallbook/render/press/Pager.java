@@ -61,7 +61,7 @@ final class Pager implements Consumer<Slice> {
     float used = 0;
     for (int i = 0; i < waiting.size(); i++) {
       Slice slice = waiting.get(i);
-      if (i > 0 && endsBefore(slice, first)) {
+      if (i > 0 && slice.forced()) {
         return i;
       }
       used += gap(slice, i == 0) + head(slice, i == 0) + slice.height();
@@ -70,10 +70,6 @@ final class Pager implements Consumer<Slice> {
       }
     }
     return waiting.size();
-  }
-
-  private static boolean endsBefore(Slice slice, Slice first) {
-    return slice.forced() || !slice.page().equals(first.page());
   }
 
   /** The room above a slice; none where a page begins, unless it was to begin there. */

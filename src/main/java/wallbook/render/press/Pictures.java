@@ -1,18 +1,15 @@
 package wallbook.render.press;
 
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
-import javax.imageio.ImageIO;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColorSpace;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceGray;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
-import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 
 /** The picture files of one document: each is carried once, a JPEG as it is. */
@@ -74,11 +71,7 @@ final class Pictures {
             colours);
       }
     }
-    BufferedImage image = ImageIO.read(new ByteArrayInputStream(file));
-    if (image == null) {
-      throw new IOException("a picture can't be read");
-    }
-    return LosslessFactory.createFromImage(pdf, image);
+    return PDImageXObject.createFromByteArray(pdf, file, "picture");
   }
 
   /** Looks for the frame header (ITU-T T.81, B.2.2). */

@@ -31,8 +31,7 @@ final class Slice {
   private final List<String> anchors;
   private final TableHead head;
   private final boolean firstOfTable;
-  private final Body mark;
-  private final float markLeft;
+  private final List<Flow.Mark> marks;
   private final float gap;
   private final boolean forced;
   private final float above;
@@ -53,8 +52,7 @@ final class Slice {
     this.page = flow.page();
     this.openings = flow.takeOpenings();
     this.anchors = flow.takeAnchors();
-    this.mark = flow.mark();
-    this.markLeft = flow.markLeft();
+    this.marks = flow.takeMarks();
     this.gap = flow.gap();
     this.above = flow.above();
     this.forced = flow.forced();
@@ -97,13 +95,11 @@ final class Slice {
     return firstOfTable;
   }
 
-  /** The mark of a list at its side, or null. */
-  Body mark() {
-    return mark;
-  }
-
-  float markLeft() {
-    return markLeft;
+  /** Draws the marks of lists at its side. */
+  void marks(Sheet sheet, float x, float y) {
+    for (Flow.Mark mark : marks) {
+      mark.body().ink(sheet, x + mark.left(), y);
+    }
   }
 
   /** Room above it, left out where it begins a page. */

@@ -110,9 +110,7 @@ final class Stack implements Body {
         at += slice.head().height();
       }
       sheet.anchors(slice.anchors(), at);
-      if (slice.mark() != null) {
-        slice.mark().ink(sheet, x + slice.markLeft(), at + slice.above());
-      }
+      slice.marks(sheet, x, at + slice.above());
       slice.body().ink(sheet, x + slice.left(), at + slice.above());
       at += slice.height();
     }
