@@ -1,15 +1,10 @@
 package wallbook.render;
 
-import java.math.BigDecimal;
-import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.jsoup.nodes.Node;
 import org.jsoup.parser.Parser;
 
 /** Reads the SVG text of a drawing and keeps out what acts or loads from elsewhere. */
@@ -52,12 +47,11 @@ final class Svg {
       }
     }
     size(template, svg);
-    wholeViewBox(svg);
     svg.remove();
     return svg;
   }
 
-  /** Makes the size a style, which print engine and browsers follow to the fraction. */
+  /** Makes the size a style, which browsers follow to the fraction. */
   private static void size(String template, Element svg) throws TemplateProblem {
     String width = svg.attr("width");
     String height = svg.attr("height");
@@ -69,29 +63,5 @@ final class Svg {
       throw new TemplateProblem(template, "a drawing has a size that is not in mm");
     }
     svg.attr("style", "width: " + width + "; height: " + height);
-  }
-
-  /**
-   * Makes a view box of fractions one of whole numbers, by scaling all that is in it. openhtmltopdf
-   * 1.1.31 reads whole numbers only.
-   */
-  private static void wholeViewBox(Element svg) {
-    List<BigDecimal> box =
-        Stream.of(svg.attr("viewBox").split(" "))
-            .map(number -> new BigDecimal(number).stripTrailingZeros())
-            .toList();
-    int decimals = box.stream().mapToInt(BigDecimal::scale).max().orElse(0);
-    if (decimals <= 0) {
-      return;
-    }
-    String whole =
-        box.stream()
-            .map(number -> number.movePointRight(decimals).toBigIntegerExact().toString())
-            .collect(Collectors.joining(" "));
-    List<Node> drawn = List.copyOf(svg.childNodes());
-    svg.attr("viewBox", whole)
-        .appendElement("g", NAMESPACE)
-        .attr("transform", "scale(1" + "0".repeat(decimals) + ")")
-        .appendChildren(drawn);
   }
 }

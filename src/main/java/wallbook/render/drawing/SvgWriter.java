@@ -6,9 +6,9 @@ import java.util.stream.Collectors;
 import wallbook.compose.drawing.Frame;
 
 /**
- * Writes a scene as one SVG element: presentation attributes only, so that print engines and
- * browsers draw the same. One user unit is a tenth of a millimetre, because print engines round the
- * advance of glyphs whose size is only a few units.
+ * Writes a scene as one SVG element: presentation attributes only, so that all browsers draw the
+ * same. One user unit is a tenth of a millimetre, because browsers round the advance of glyphs
+ * whose size is only a few units.
  */
 final class SvgWriter {
   private static final double UNITS_PER_MM = 10;
@@ -33,7 +33,7 @@ final class SvgWriter {
     SvgWriter writer = new SvgWriter(false);
     String alt = PlainText.xml(frame.altText());
     writer.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\"");
-    // The print engine takes a figure's text from 'alt', browsers and screen readers from
+    // The print layout takes a figure's text from 'alt', browsers and screen readers from
     // 'aria-label'.
     writer.attribute("alt", alt);
     writer.attribute("aria-label", alt);
@@ -80,8 +80,7 @@ final class SvgWriter {
   }
 
   private void size(Scene scene, double size) {
-    // Whole numbers, because the print engine reads no others; rounded up, so that nothing is cut
-    // off.
+    // Rounded up to whole units, so that nothing is cut off.
     long width = (long) Math.ceil(scene.widthMm() * UNITS_PER_MM - 1e-6);
     long height = (long) Math.ceil(scene.heightMm() * UNITS_PER_MM - 1e-6);
     attribute("width", number(size * width / UNITS_PER_MM) + "mm");
