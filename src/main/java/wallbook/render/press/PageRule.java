@@ -1,5 +1,7 @@
 package wallbook.render.press;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -21,6 +23,7 @@ record PageRule(
   PageRule {
     size = List.copyOf(size);
     declarations = List.copyOf(declarations);
-    margins = Map.copyOf(margins);
+    // In the order they are written, which is that of the file.
+    margins = Collections.unmodifiableMap(new LinkedHashMap<>(margins));
   }
 }
