@@ -40,6 +40,7 @@ import wallbook.render.DocumentRequest;
 import wallbook.render.PageRenderer;
 import wallbook.render.PaperSize;
 import wallbook.render.PlanFigures;
+import wallbook.render.PrintedPages;
 import wallbook.render.RenderedDocument;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
@@ -147,6 +148,13 @@ public final class MeasuredHouse {
     }
   }
 
+  /** The page that a document was printed from, with its stylesheet. */
+  String page(RenderedDocument document, DocumentPlan plan, Composition composition)
+      throws TemplateProblem {
+    return new PrintedPages(templates, wording)
+        .whole(document.html(), plan.template(), facts(composition.job(), plan.titleKey()));
+  }
+
   /** The files of labels, on the usual sheets. */
   List<byte[]> labels(Job job) {
     LabelSheets sheets = LabelSheets.of(tables);
@@ -171,7 +179,7 @@ public final class MeasuredHouse {
         DisclosedJob.of(job, new DisclosureRules(tables), Recipient.PAGE, discretion::isTellable);
     PageView view = new PageComposer(composition, disclosed, Recipient.PAGE).compose();
     try {
-      return new PageRenderer(templates, wording).render(view, facts(job, "page.title"));
+      return new PageRenderer(templates, wording).render(view, facts(job, "page.title"), record);
     } catch (TemplateProblem e) {
       throw new IllegalStateException(e);
     }

@@ -11,7 +11,6 @@ import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.quantity.Length;
-import wallbook.record.Head;
 import wallbook.record.Job;
 import wallbook.record.Place;
 import wallbook.record.PlaceKind;
@@ -56,7 +55,10 @@ final class PositionGapChecks implements Check {
           .ifPresent(other -> sameSpot(other, place, findings));
       others.add(place);
     }
-    job.spaces().forEach(space -> checkOutline(job, space, findings));
+    Set<String> onWalls = new HashSet<>();
+    job.places().stream().filter(p -> p.wall().isPresent()).forEach(p -> onWalls.add(p.space()));
+    job.heads().stream().filter(h -> h.wall().isPresent()).forEach(h -> onWalls.add(h.space()));
+    job.spaces().forEach(space -> checkOutline(onWalls, space, findings));
   }
 
   private static void checkComplete(Place place, Findings findings) {
@@ -139,13 +141,8 @@ final class PositionGapChecks implements Check {
             other.name()));
   }
 
-  private static void checkOutline(Job job, Space space, Findings findings) {
-    boolean used =
-        job.places().stream().anyMatch(p -> p.space().equals(space.id()) && p.wall().isPresent())
-            || job.heads().stream()
-                .filter((Head head) -> head.wall().isPresent())
-                .anyMatch(head -> head.space().equals(space.id()));
-    if (used && space.outline().isEmpty()) {
+  private static void checkOutline(Set<String> onWalls, Space space, Findings findings) {
+    if (onWalls.contains(space.id()) && space.outline().isEmpty()) {
       findings.add(
           Finding.of(
               Severity.REMARK,

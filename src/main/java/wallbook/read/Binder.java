@@ -179,7 +179,9 @@ final class Binder {
     checkTag(node);
     SourcePosition at = places.of(node);
     Optional<?> bound = scalars.read(scalar.getValue(), field.type(), at);
-    bound.ifPresent(v -> registerIds(field, v.toString(), at));
+    if (field.isName()) {
+      bound.ifPresent(v -> registerIds(field, v.toString(), at));
+    }
     return bound;
   }
 

@@ -3,10 +3,10 @@ package wallbook.read;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Nearest;
@@ -32,7 +32,7 @@ final class IdRegister {
 
   /** Notes an id that exists without standing in the record, such as a catalogue cable. */
   void provide(Kind kind, String id) {
-    idsOfKind.computeIfAbsent(kind, k -> new TreeSet<>()).add(id);
+    idsOfKind.computeIfAbsent(kind, k -> new HashSet<>()).add(id);
   }
 
   void declare(Kind kind, String id, SourcePosition position) {

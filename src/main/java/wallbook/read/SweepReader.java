@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
@@ -43,9 +42,11 @@ final class SweepReader {
           .get();
 
   private final Findings findings;
+  private final Scalars scalars;
 
   SweepReader(Findings findings) {
     this.findings = findings;
+    this.scalars = new Scalars(findings);
   }
 
   /**
@@ -129,16 +130,11 @@ final class SweepReader {
   }
 
   private Optional<Double> number(String text, SourcePosition at) {
-    return new Scalars(findings).read(text, Double.class, at).map(Double.class::cast);
+    return scalars.read(text, Double.class, at).map(Double.class::cast);
   }
 
   private <W extends Enum<W> & Word> Optional<W> word(
       Class<W> type, String text, SourcePosition at) {
-    Optional<W> found =
-        Arrays.stream(type.getEnumConstants()).filter(w -> w.word().equals(text)).findFirst();
-    if (found.isEmpty()) {
-      new Scalars(findings).read(text, type, at);
-    }
-    return found;
+    return scalars.read(text, type, at).map(type::cast);
   }
 }

@@ -80,6 +80,11 @@ public final class Shape {
       return identifies;
     }
 
+    /** Whether the value is an id, refers to one, or has the form of one. */
+    public boolean isName() {
+      return idForm || refersTo.isPresent();
+    }
+
     /** The value of this field in a thing of the shape: plain, optional or a list. */
     public Object value(Record thing) {
       return get(component, thing);

@@ -3,6 +3,7 @@ package wallbook.reference;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One row of a {@link Table}. A cell that is empty is absent; a cell asked for under a name that is
@@ -12,6 +13,7 @@ import java.util.OptionalDouble;
 public final class Row {
   private final Table table;
   private final Map<String, String> cells;
+  private final Map<String, OptionalDouble> numbers = new ConcurrentHashMap<>();
 
   Row(Table table, Map<String, String> cells) {
     this.table = table;
@@ -38,6 +40,11 @@ public final class Row {
   }
 
   public OptionalDouble numberIfAny(String column) {
+    OptionalDouble known = numbers.get(column);
+    return known == null ? numbers.computeIfAbsent(column, this::readNumber) : known;
+  }
+
+  private OptionalDouble readNumber(String column) {
     String text = text(column);
     if (text.isEmpty()) {
       return OptionalDouble.empty();

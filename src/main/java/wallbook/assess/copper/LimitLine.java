@@ -29,10 +29,13 @@ public final class LimitLine {
   /** The limit at a frequency; empty outside the range that the category is specified for. */
   public Optional<Limit> at(Frequency frequency) {
     double megahertz = frequency.inMegahertz();
-    return pieces.stream()
-        .filter(p -> p.fromMegahertz() <= megahertz && megahertz <= p.toMegahertz())
-        .findFirst()
-        .map(p -> new Limit(Decibels.decibels(p.shape().decibelsAt(megahertz)), p.source()));
+    for (Piece piece : pieces) {
+      if (piece.fromMegahertz() <= megahertz && megahertz <= piece.toMegahertz()) {
+        Decibels value = Decibels.decibels(piece.shape().decibelsAt(megahertz));
+        return Optional.of(new Limit(value, piece.source()));
+      }
+    }
+    return Optional.empty();
   }
 
   /** Distance of a measured value to a limit of this line, positive on the good side. */

@@ -6,14 +6,14 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
+import java.util.function.DoubleBinaryOperator;
 import wallbook.record.PairParameter;
 import wallbook.record.SweepPoint;
 
 /** Insertion loss measured in a sweep, by pair and frequency. */
 final class LossCurves {
   private final Map<String, NavigableMap<Double, Double>> decibelsByMegahertz = new HashMap<>();
+  private final Map<String, String[]> pairs = new HashMap<>();
 
   LossCurves(List<SweepPoint> sweep) {
     for (SweepPoint point : sweep) {
@@ -27,22 +27,27 @@ final class LossCurves {
 
   /** Greatest loss in dB of the pairs that a point names; empty if one of them was not measured. */
   OptionalDouble greatest(SweepPoint point) {
-    return complete(point) ? losses(point).max() : OptionalDouble.empty();
+    return joined(point, Math::max);
   }
 
   /** Least loss in dB of the pairs that a point names; empty if one of them was not measured. */
   OptionalDouble least(SweepPoint point) {
-    return complete(point) ? losses(point).min() : OptionalDouble.empty();
+    return joined(point, Math::min);
   }
 
-  private boolean complete(SweepPoint point) {
-    return Stream.of(point.pair().split("-")).allMatch(pair -> lossOf(pair, point).isPresent());
-  }
-
-  private DoubleStream losses(SweepPoint point) {
-    return Stream.of(point.pair().split("-"))
-        .map(pair -> lossOf(pair, point))
-        .flatMapToDouble(OptionalDouble::stream);
+  private OptionalDouble joined(SweepPoint point, DoubleBinaryOperator join) {
+    OptionalDouble joined = OptionalDouble.empty();
+    for (String pair : pairs.computeIfAbsent(point.pair(), text -> text.split("-"))) {
+      OptionalDouble loss = lossOf(pair, point);
+      if (loss.isEmpty()) {
+        return loss;
+      }
+      joined =
+          joined.isEmpty()
+              ? loss
+              : OptionalDouble.of(join.applyAsDouble(joined.getAsDouble(), loss.getAsDouble()));
+    }
+    return joined;
   }
 
   /** Loss at the point's frequency, on a straight line between the swept ones beside it. */

@@ -26,12 +26,14 @@ final class PairRun {
   private final Cable cable;
   private final CableTemperature temperature;
   private final List<JudgedTest> tests;
+  private final Optional<JudgedTest> failed;
 
   PairRun(Job job, Run run, List<JudgedTest> tests) {
     this.run = run;
     this.cable = job.cableOf(run);
     this.temperature = CableTemperature.of(job, run);
-    this.tests = tests;
+    this.tests = List.copyOf(tests);
+    this.failed = failed(this.tests);
   }
 
   Run run() {
@@ -61,7 +63,7 @@ final class PairRun {
 
   /** Category it may be used as: the cable's, or the lower one that a failing test still meets. */
   Optional<PairCategory> category() {
-    return failed().flatMap(JudgedTest::lower).or(cable::category);
+    return failed.flatMap(JudgedTest::lower).or(cable::category);
   }
 
   /** Why nothing can be carried; empty for a cable that is whole. */
@@ -115,20 +117,19 @@ final class PairRun {
     if (tests.isEmpty()) {
       builder.assuming(Phrase.of("pairs.untested"));
     }
-    failed()
-        .ifPresent(
-            test ->
-                builder.assuming(
-                    test.lower()
-                        .map(
-                            lower ->
-                                Phrase.of(
-                                    "pairs.failed-test-lower",
-                                    "date",
-                                    test.test().date(),
-                                    "category",
-                                    PairWords.category(lower.word())))
-                        .orElse(Phrase.of("pairs.failed-test", "date", test.test().date()))));
+    failed.ifPresent(
+        test ->
+            builder.assuming(
+                test.lower()
+                    .map(
+                        lower ->
+                            Phrase.of(
+                                "pairs.failed-test-lower",
+                                "date",
+                                test.test().date(),
+                                "category",
+                                PairWords.category(lower.word())))
+                    .orElse(Phrase.of("pairs.failed-test", "date", test.test().date()))));
   }
 
   /**
@@ -137,13 +138,13 @@ final class PairRun {
    */
   Assessment end(Assessment.Builder builder, Verdict verdict, Source source) {
     assumeState(builder);
-    boolean doubtful = failed().filter(test -> test.lower().isEmpty()).isPresent();
+    boolean doubtful = failed.filter(test -> test.lower().isEmpty()).isPresent();
     return builder.verdict(
         verdict == Verdict.WITHIN && doubtful ? Verdict.CONDITIONAL : verdict, source);
   }
 
   /** A failing test that no newer one of its kind has made good. */
-  private Optional<JudgedTest> failed() {
+  private static Optional<JudgedTest> failed(List<JudgedTest> tests) {
     return Stream.of(TestKind.values())
         .flatMap(kind -> newest(tests.stream().filter(t -> t.test().kind() == kind)).stream())
         .filter(test -> test.whole() == Verdict.BEYOND)

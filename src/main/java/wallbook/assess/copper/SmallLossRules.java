@@ -1,6 +1,7 @@
 package wallbook.assess.copper;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import wallbook.record.LinkConfiguration;
 import wallbook.record.SweepPoint;
 import wallbook.reference.Row;
@@ -29,9 +30,10 @@ final class SmallLossRules {
     }
     double threshold = rule.get().number("threshold_db");
     if (rule.get().text("basis").equals("insertion_loss")) {
-      return losses.greatest(point).stream().anyMatch(loss -> loss < threshold);
+      OptionalDouble greatest = losses.greatest(point);
+      return greatest.isPresent() && greatest.getAsDouble() < threshold;
     }
-    return losses.least(point).stream()
-        .anyMatch(loss -> point.valueInDecibels() + loss > threshold);
+    OptionalDouble least = losses.least(point);
+    return least.isPresent() && point.valueInDecibels() + least.getAsDouble() > threshold;
   }
 }

@@ -29,7 +29,7 @@ final class SweepJudge {
     int outside = 0;
     Optional<SweepOutcome.Worst> worst = Optional.empty();
     Frequency top = Frequency.megahertz(0);
-    Set<Set<String>> pairs = new HashSet<>();
+    Set<String> named = new HashSet<>();
     Set<LossDirection> ends = EnumSet.noneOf(LossDirection.class);
     for (SweepPoint point : sweep) {
       if (point.parameter() != line.parameter()) {
@@ -40,7 +40,7 @@ final class SweepJudge {
         outside++;
         continue;
       }
-      pairs.add(new TreeSet<>(List.of(point.pair().split("-"))));
+      named.add(point.pair());
       ends.add(point.direction());
       top = top.compareTo(point.frequency()) < 0 ? point.frequency() : top;
       if (rules.free(point, configuration, losses)) {
@@ -53,6 +53,12 @@ final class SweepJudge {
         worst = Optional.of(new SweepOutcome.Worst(point, limit.get(), margin));
       }
     }
-    return new SweepOutcome(judged, free, outside, worst, top, pairs.size(), ends.size() == 2);
+    return new SweepOutcome(judged, free, outside, worst, top, pairs(named), ends.size() == 2);
+  }
+
+  /** How many pairs, or pairs of pairs whichever comes first, are named. */
+  private static int pairs(Set<String> named) {
+    return (int)
+        named.stream().map(text -> new TreeSet<>(List.of(text.split("-")))).distinct().count();
   }
 }

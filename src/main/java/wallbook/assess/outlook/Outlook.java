@@ -1,6 +1,7 @@
 package wallbook.assess.outlook;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ public final class Outlook {
   public static final Outlook EMPTY = new Outlook(List.of(), Map.of());
 
   private final Map<String, List<Prospect>> bySubject = new LinkedHashMap<>();
+  private final Map<String, Map<String, Prospect>> byService = new HashMap<>();
   private final Map<String, List<Phrase>> carryingNothing;
 
   /**
@@ -23,6 +25,12 @@ public final class Outlook {
       bySubject.computeIfAbsent(prospect.subject(), s -> new ArrayList<>()).add(prospect);
     }
     bySubject.replaceAll((subject, list) -> List.copyOf(list));
+    bySubject.forEach(
+        (subject, list) -> {
+          Map<String, Prospect> first = new HashMap<>();
+          list.forEach(prospect -> first.putIfAbsent(prospect.service(), prospect));
+          byService.put(subject, first);
+        });
     this.carryingNothing = Map.copyOf(carryingNothing);
   }
 
@@ -36,7 +44,7 @@ public final class Outlook {
 
   /** The prospect of one service, if it was looked at. */
   public Optional<Prospect> find(String subject, String service) {
-    return of(subject).stream().filter(p -> p.service().equals(service)).findFirst();
+    return Optional.ofNullable(byService.getOrDefault(subject, Map.of()).get(service));
   }
 
   /** All prospects. */

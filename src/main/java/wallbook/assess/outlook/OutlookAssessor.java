@@ -43,8 +43,10 @@ public final class OutlookAssessor {
   public Outlook assess(Job job, Assessments assessments) {
     List<Prospect> prospects = new ArrayList<>();
     Map<String, List<Phrase>> nothing = new LinkedHashMap<>();
+    StubOuts stubOuts = new StubOuts(job);
     for (Run run : job.runs()) {
-      List<Prospect> ofRun = ofRuns.of(job, run, assessments).sorted(USEFUL_FIRST).toList();
+      List<Prospect> ofRun =
+          ofRuns.of(job, run, stubOuts.of(run), assessments).sorted(USEFUL_FIRST).toList();
       prospects.addAll(ofRun);
       List<Phrase> reasons = whyNothing(run, ofRun, assessments.of(run.id()));
       if (!reasons.isEmpty()) {

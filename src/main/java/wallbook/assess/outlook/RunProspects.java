@@ -21,17 +21,21 @@ final class RunProspects {
     this.services = List.copyOf(services);
   }
 
-  Stream<Prospect> of(Job job, Run run, Assessments assessments) {
+  /**
+   * @param stubOut where the run waits to be laid on, if it does
+   */
+  Stream<Prospect> of(Job job, Run run, Optional<StubOut> stubOut, Assessments assessments) {
     return services.stream()
         .flatMap(
             service ->
                 assessments
                     .find(run.id(), service.topic())
-                    .map(a -> of(job, run, service, a))
+                    .map(a -> of(job, run, stubOut, service, a))
                     .stream());
   }
 
-  private static Prospect of(Job job, Run run, Service service, Assessment basis) {
+  private static Prospect of(
+      Job job, Run run, Optional<StubOut> stubOut, Service service, Assessment basis) {
     boolean occupied = run.condition() == RunCondition.IN_SERVICE;
     List<Phrase> first = new ArrayList<>();
     List<Worker> firstBy = new ArrayList<>();
@@ -39,7 +43,6 @@ final class RunProspects {
     if (occupied) {
       first.add(Phrase.of("outlook.share." + job.cableOf(run).medium().word()));
     }
-    Optional<StubOut> stubOut = StubOuts.of(job, run);
     if (stubOut.isPresent() && !run.isTerminated()) {
       effort = Effort.EXTEND_LINE;
       first.add(Phrase.of("outlook.extend-line"));

@@ -1,0 +1,33 @@
+@echo off
+rem Starts wallbook with what suits each command, and with the classes prepared that it loaded the last time.
+rem The prepared classes lie below LOCALAPPDATA\wallbook; WALLBOOK_CACHE names another folder.
+rem JAVA_HOME says which Java. WALLBOOK_JAVA_OPTIONS are handed to Java, such as -Xmx2g.
+setlocal
+set "jar=%~dp0..\lib\wallbook.jar"
+set "java=java"
+if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
+
+rem What runs for seconds is worth compiling well; an answer is not.
+set "options=-XX:TieredStopAtLevel=1"
+set "command="
+for %%C in (check run wish labels export import start compare recover build build-all) do if "%~1"=="%%C" set "command=%%C"
+if "%command%"=="build" set "options="
+if "%command%"=="build-all" set "options="
+
+set "cache="
+if defined LOCALAPPDATA set "cache=%LOCALAPPDATA%\wallbook"
+if defined WALLBOOK_CACHE set "cache=%WALLBOOK_CACHE%"
+set "share="
+if not defined command goto start
+if not defined cache goto start
+for %%J in ("%jar%") do set "archive=%cache%\%command%-%%~zJ.jsa"
+if exist "%archive%" (
+  set "share=-XX:SharedArchiveFile="%archive%""
+  goto start
+)
+if not exist "%cache%" mkdir "%cache%" 2>nul
+if exist "%cache%" set "share=-XX:ArchiveClassesAtExit="%archive%""
+
+:start
+"%java%" -XX:+UseSerialGC %options% %WALLBOOK_JAVA_OPTIONS% -Xshare:auto -Xlog:disable %share% -jar "%jar%" %*
+exit /b %ERRORLEVEL%
