@@ -107,7 +107,7 @@ final class Binder {
     if (shape.oneOf().isEmpty()) {
       return true;
     }
-    List<String> present = shape.oneOf().stream().filter(given::containsKey).toList();
+    List<String> present = shape.oneOf().stream().filter(key -> !isAbsent(given.get(key))).toList();
     if (present.size() == 1) {
       return true;
     }
@@ -119,10 +119,15 @@ final class Binder {
     return false;
   }
 
+  /** Whether a key has no value, or {@code ~}, which says the same. */
+  private static boolean isAbsent(Node value) {
+    return value == null || value.getTag().equals(Tag.NULL);
+  }
+
   /** The value for the constructor (plain, optional or list), or nothing after a finding. */
   private Optional<?> bindField(
       Field field, Node value, Node owner, Map<String, SourcePosition> positions) {
-    boolean absent = value == null || value.getTag().equals(Tag.NULL);
+    boolean absent = isAbsent(value);
     if (field.presence() == Presence.LIST) {
       return Optional.of(absent ? List.of() : items(field, value, positions));
     }

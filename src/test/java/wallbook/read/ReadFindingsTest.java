@@ -120,6 +120,8 @@ class ReadFindingsTest {
 
     Finding none = finds("not-exactly-one", conduit + "¶{note: nowhere}}]\n");
     assertEquals(Optional.of("-"), none.found());
+    // Found by mutation: an end that is nowhere passed, and the checks of its place failed.
+    finds("not-exactly-one", conduit + "¶{space: ~}}]\n");
     isSound(conduit + "{head: h}}]\n");
   }
 
