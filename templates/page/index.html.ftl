@@ -178,6 +178,7 @@ ${script}
 <p>${say("page.about-text")}</p>
 <#if view.copy == "REDUCED"><p>${say("page.copy-reduced")}</p></#if>
 <p><a id="record" download="job.yaml" href="${recordData}" data-sha256="${recordDigest}"><#if view.copy == "OWNERS">${say("page.record")}<#else>${say("page.record-extract")}</#if></a>. ${say("page.record-text")}</p>
+<#if view.photosLeftOut??><p>${view.photosLeftOut}</p></#if>
 <h3>${say("page.signs")}</h3>
 <ul role="list" class="signs">
 <#list ["works", "dark", "unfinished", "dead", "retired"] as state>

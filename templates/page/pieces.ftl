@@ -31,6 +31,15 @@ ${plan(drawing)}
 </#list>
 </ul>
 </#macro>
+<#-- What the record says of a photograph stands beneath it; it is also what a reader who can't see it is told. -->
+<#macro photos views>
+<#list views as view>
+<figure class="photo">
+${photo(view.figure)}
+<figcaption><b>${view.shown?cap_first}.</b> ${view.caption}</figcaption>
+</figure>
+</#list>
+</#macro>
 <#macro room room>
 <article data-view="rooms" id="${room.anchor}">
 <h2>${room.name}</h2>
@@ -43,6 +52,11 @@ ${plan(drawing)}
 <h3>${wall.frame.title}</h3>
 <@figure wall/>
 </#list>
+</details>
+</#if>
+<#if room.photos?has_content>
+<details class="walls"><summary>${say("page.photos")}</summary>
+<@photos room.photos/>
 </details>
 </#if>
 <#list room.places as place>
@@ -140,6 +154,7 @@ ${plan(drawing)}
 <h2>${head.name}</h2>
 <p class="sub">${head.kind}; ${head.where}. <a href="#${head.room.anchor}">${say("page.to-room", {"room": head.room.text})}</a></p>
 <#if head.note??><p>${head.note}</p></#if>
+<@photos head.photos/>
 <#list head.panels as panel>
 <section id="${panel.anchor}" class="part panel">
 <h3>${panel.name}</h3>

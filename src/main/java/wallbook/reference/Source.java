@@ -14,9 +14,14 @@ public record Source(String citation, Standing standing) {
     }
   }
 
-  /** Joins two sources of one result: both citations, the weaker standing. */
+  /** Joins two sources of one result: what both cite, each once, and the weaker standing. */
   public Source and(Source other) {
-    String joined = citation.contains(other.citation) ? citation : citation + "; " + other.citation;
-    return new Source(joined, standing.weaker(other.standing));
+    StringBuilder joined = new StringBuilder(citation);
+    for (String part : other.citation.split("; ")) {
+      if (!citation.contains(part)) {
+        joined.append("; ").append(part);
+      }
+    }
+    return new Source(joined.toString(), standing.weaker(other.standing));
   }
 }

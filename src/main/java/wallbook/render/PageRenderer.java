@@ -9,8 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jsoup.nodes.Element;
 import wallbook.compose.drawing.Drawing;
+import wallbook.compose.figure.Photograph;
 import wallbook.compose.page.PageView;
+import wallbook.picture.Picture;
 import wallbook.render.drawing.DrawingSvg;
 import wallbook.wording.Wording;
 
@@ -20,11 +23,12 @@ import wallbook.wording.Wording;
  * load anything else. The same view gives the same text.
  *
  * <p>The template {@code page/index.html.ftl} sees {@code view} (the {@link PageView}), {@code
- * facts} (the {@link DocumentFacts}), the functions {@code say} and {@code plan(drawing)}, and the
- * ready pieces {@code policy}, {@code style}, {@code script} and {@code data}. Stylesheet and
- * script are {@code page/page.css} and {@code page/page.js}, put in as they stand. {@code
- * recordData} is the record as an address that holds it, {@code recordDigest} its SHA-256 and
- * {@code seal} what the head of the page must hold to be sealed by {@link PageSeal}.
+ * facts} (the {@link DocumentFacts}), the functions {@code say}, {@code photo(photograph)} and
+ * {@code plan(drawing)}, and the ready pieces {@code policy}, {@code style}, {@code script} and
+ * {@code data}. Stylesheet and script are {@code page/page.css} and {@code page/page.js}, put in as
+ * they stand. {@code recordData} is the record as an address that holds it, {@code recordDigest}
+ * its SHA-256 and {@code seal} what the head of the page must hold to be sealed by {@link
+ * PageSeal}.
  */
 public final class PageRenderer {
   private static final String TEMPLATE = "page/index.html.ftl";
@@ -60,6 +64,7 @@ public final class PageRenderer {
     Map<String, Object> values = new LinkedHashMap<>();
     values.put("view", view);
     values.put("facts", facts);
+    values.put("photo", (TemplateMethodModelEx) this::photo);
     values.put("plan", (TemplateMethodModelEx) this::plan);
     values.put("recordData", PageSeal.RECORD_ADDRESS + Base64.getEncoder().encodeToString(record));
     values.put("recordDigest", HexFormat.of().formatHex(PageSeal.sha256(record)));
@@ -92,6 +97,31 @@ public final class PageRenderer {
   private static String digest(String text) {
     byte[] hash = PageSeal.sha256(text.getBytes(StandardCharsets.UTF_8));
     return "sha256-" + Base64.getEncoder().encodeToString(hash);
+  }
+
+  /** A photograph; its address holds it (RFC 2397). */
+  @SuppressWarnings("rawtypes") // the engine's interface has a raw list
+  private Object photo(List arguments) throws TemplateModelException {
+    if (arguments.size() != 1
+        || !(arguments.get(0) instanceof ViewValues.Holder holder)
+        || !(holder.held() instanceof Photograph photograph)) {
+      throw new TemplateModelException("photo takes one photograph of the view model");
+    }
+    Picture picture = photograph.picture();
+    byte[] file = picture.file();
+    String address =
+        "data:"
+            + Figure.Photograph.mediaTypeOf(file)
+            + ";base64,"
+            + Base64.getEncoder().encodeToString(file);
+    Element image =
+        new Element("img")
+            .attr("src", address)
+            .attr("width", Integer.toString(picture.widthPx()))
+            .attr("height", Integer.toString(picture.heightPx()))
+            .attr("loading", "lazy")
+            .attr("alt", photograph.alternative());
+    return MarkupFormat.HTML.ready(image.outerHtml());
   }
 
   @SuppressWarnings("rawtypes") // the engine's interface has a raw list

@@ -11,7 +11,9 @@ import wallbook.record.Job;
 import wallbook.record.Medium;
 import wallbook.record.Place;
 import wallbook.record.PlaceKind;
+import wallbook.record.PlaceUse;
 import wallbook.record.Run;
+import wallbook.record.TestKind;
 import wallbook.wording.Wording;
 
 /** Words of the trade that the manual of a house uses, explained; only those the house has. */
@@ -26,6 +28,18 @@ final class Glossary {
     }
     if (media.contains(Medium.BALANCED_PAIR)) {
       terms.addAll(List.of("category", "patch-panel", "poe", "certification"));
+    }
+    if (job.tests().stream().anyMatch(t -> t.kind() == TestKind.VERIFICATION)) {
+      terms.add("verification");
+    }
+    if (job.tests().stream().anyMatch(t -> t.kind() == TestKind.CONTINUITY)) {
+      terms.add("continuity");
+    }
+    if (job.places().stream().anyMatch(p -> p.use() == PlaceUse.ACCESS_POINT)) {
+      terms.add("access-point");
+    }
+    if (job.heads().stream().anyMatch(h -> h.kind() == HeadKind.RACK)) {
+      terms.add("rack");
     }
     if (media.contains(Medium.FIBRE)) {
       terms.add("fibre");

@@ -120,7 +120,9 @@ public final class ManualComposer {
         system.name(),
         system.works(),
         system.later(),
-        wording.say(Phrase.counted("manual.cables", cables)),
+        Optional.of(cables)
+            .filter(count -> count > 0)
+            .map(count -> wording.say(Phrase.counted("manual.cables", count))),
         system.demonstrated().map(d -> say("manual.demonstrated", "date", d)));
   }
 
@@ -158,6 +160,21 @@ public final class ManualComposer {
         .toList();
   }
 
+  /** Nothing is said of what isn't there. */
+  private String summary(int places, int working, int waiting) {
+    List<String> cables = new ArrayList<>();
+    if (working > 0) {
+      cables.add(wording.say(Phrase.counted("manual.working", working)));
+    }
+    if (waiting > 0) {
+      cables.add(wording.say(Phrase.counted("manual.waiting", waiting)));
+    }
+    Phrase counted = Phrase.counted("manual.places", places);
+    return cables.isEmpty()
+        ? say("manual.room-summary-none", "places", counted)
+        : say("manual.room-summary", "places", counted, "cables", String.join(", ", cables));
+  }
+
   private Optional<RoomView> room(Space space) {
     List<Place> places = job.places().stream().filter(p -> p.space().equals(space.id())).toList();
     if (places.isEmpty()) {
@@ -166,20 +183,11 @@ public final class ManualComposer {
     List<Run> runs = places.stream().flatMap(p -> job.runsAt(p).stream()).distinct().toList();
     int working = (int) runs.stream().filter(r -> RunState.of(r) == RunState.WORKS).count();
     int waiting = (int) runs.stream().filter(r -> RunState.of(r).isDark()).count();
-    String summary =
-        say(
-            "manual.room-summary",
-            "places",
-            Phrase.counted("manual.places", places.size()),
-            "working",
-            Phrase.counted("manual.working", working),
-            "waiting",
-            Phrase.counted("manual.waiting", waiting));
     return Optional.of(
         new RoomView(
             space.name(),
             job.floor(space.floor()).name(),
-            summary,
+            summary(places.size(), working, waiting),
             places.stream().map(this::place).toList(),
             space.note()));
   }

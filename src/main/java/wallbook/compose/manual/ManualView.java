@@ -47,7 +47,7 @@ public record ManualView(
       String name,
       Optional<String> works,
       Optional<String> later,
-      String cables,
+      Optional<String> cables,
       Optional<String> demonstrated) {}
 
   /** A label of the house and what it says. */

@@ -2,11 +2,13 @@ package wallbook.compose.page;
 
 import java.util.List;
 import java.util.Optional;
+import wallbook.compose.figure.PhotoView;
 import wallbook.compose.page.RoomCard.CableLine;
 
 /**
  * A place where cables come home, with its panels.
  *
+ * @param photos what was photographed of it
  * @param loose cables that end here without a port
  */
 public record HeadCard(
@@ -15,10 +17,12 @@ public record HeadCard(
     String kind,
     Link room,
     String where,
+    List<PhotoView> photos,
     List<PanelCard> panels,
     List<CableLine> loose,
     Optional<String> note) {
   public HeadCard {
+    photos = List.copyOf(photos);
     panels = List.copyOf(panels);
     loose = List.copyOf(loose);
   }

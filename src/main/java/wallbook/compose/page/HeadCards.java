@@ -23,11 +23,13 @@ final class HeadCards {
   private final Job job;
   private final DisclosedJob disclosed;
   private final PageWords words;
+  private final PagePhotos photos;
 
-  HeadCards(DisclosedJob disclosed, PageWords words) {
+  HeadCards(DisclosedJob disclosed, PageWords words, PagePhotos photos) {
     this.job = disclosed.job();
     this.disclosed = disclosed;
     this.words = words;
+    this.photos = photos;
   }
 
   List<HeadCard> all() {
@@ -49,6 +51,7 @@ final class HeadCards {
         words.describe().word(head.kind()),
         words.link(job.space(head.space())),
         words.where(head),
+        photos.of(head),
         head.panels().stream().map(panel -> card(head, panel)).toList(),
         loose,
         head.note());

@@ -28,6 +28,7 @@ import wallbook.record.Job;
 import wallbook.record.Party;
 import wallbook.record.PartyRole;
 import wallbook.reference.Tables;
+import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
 /** Composes the offline page for one reader. */
@@ -59,11 +60,12 @@ public final class PageComposer {
   /** The page. */
   public PageView compose() {
     Notes notes = new Notes();
+    PagePhotos photos = new PagePhotos(job, wording);
     Carries carries = new Carries(wording, words.describe(), notes);
-    RoomCards roomCards = new RoomCards(job, words, drawings);
+    RoomCards roomCards = new RoomCards(job, words, drawings, photos);
     List<RoomCard> rooms = roomCards.all();
     List<RunCard> runs = new RunCards(job, outlook, words, carries).all();
-    List<HeadCard> heads = new HeadCards(disclosed, words).all();
+    List<HeadCard> heads = new HeadCards(disclosed, words, photos).all();
     List<ConduitCard> conduits =
         new ConduitCards(disclosed, outlook, wording, words, carries).all();
     List<SystemCard> systems = job.systems().stream().map(this::system).toList();
@@ -90,6 +92,9 @@ public final class PageComposer {
             .map(c -> new AnchoredCaution(Anchors.of(c), words.caution(c)))
             .toList(),
         symbols(),
+        photos.leftOut() == 0
+            ? Optional.empty()
+            : Optional.of(wording.say(Phrase.counted("page.photos-left-out", photos.leftOut()))),
         notes.list(),
         new Entries(words)
             .runs(runs)

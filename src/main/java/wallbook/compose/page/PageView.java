@@ -15,6 +15,7 @@ import wallbook.compose.drawing.Drawing;
  * @param runs cables by label
  * @param services what some cable could carry
  * @param contacts whom to call, the owner left out
+ * @param photosLeftOut photographs that the page has no room for
  * @param notes statements that results refer to by number
  * @param entries what is searched
  */
@@ -36,6 +37,7 @@ public record PageView(
     List<String> codes,
     List<AnchoredCaution> cautions,
     Optional<Drawing> symbols,
+    Optional<String> photosLeftOut,
     List<NoteView> notes,
     List<Entry> entries) {
   public PageView {

@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import wallbook.compose.FactView;
 import wallbook.compose.drawing.Drawing;
+import wallbook.compose.figure.PhotoView;
 
 /**
  * One room or outdoor area.
  *
  * @param plan the room from above, if a position is recorded in it
  * @param walls walls that hold a place, each seen from inside
+ * @param photos what was photographed here
  * @param heads where cables come home, if that is here
  * @param conduits those with an end here
  * @param cautions cautions to read before working here
@@ -20,6 +22,7 @@ public record RoomCard(
     String floor,
     Optional<Drawing> plan,
     List<Drawing> walls,
+    List<PhotoView> photos,
     List<PlaceCard> places,
     List<Link> heads,
     List<Link> conduits,
@@ -27,6 +30,7 @@ public record RoomCard(
     Optional<String> note) {
   public RoomCard {
     walls = List.copyOf(walls);
+    photos = List.copyOf(photos);
     places = List.copyOf(places);
     heads = List.copyOf(heads);
     conduits = List.copyOf(conduits);

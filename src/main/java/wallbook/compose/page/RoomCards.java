@@ -26,11 +26,13 @@ final class RoomCards {
   private final Job job;
   private final PageWords words;
   private final PlanDrawings drawings;
+  private final PagePhotos photos;
 
-  RoomCards(Job job, PageWords words, PlanDrawings drawings) {
+  RoomCards(Job job, PageWords words, PlanDrawings drawings, PagePhotos photos) {
     this.job = job;
     this.words = words;
     this.drawings = drawings;
+    this.photos = photos;
   }
 
   List<FloorView> floors() {
@@ -67,6 +69,7 @@ final class RoomCards {
         job.floor(space.floor()).name(),
         drawings.room(space, places).filter(p -> !p.marks().isEmpty()).map(Drawing.class::cast),
         drawings.elevations(space, places),
+        photos.of(space),
         places.stream().map(this::card).toList(),
         job.heads().stream()
             .filter(h -> h.space().equals(space.id()))

@@ -33,13 +33,14 @@ final class FurtherWire {
       if (!topic.matches()) {
         continue;
       }
-      if (topic.group(2) == null) {
-        lines.add(sheet.line(a));
-        continue;
-      }
       sheet.assume(a);
       String limit =
           sheet.say("landscaping.limit." + topic.group(1), "source", sheet.results.source(a));
+      if (topic.group(2) == null) {
+        String why = a.limitedBy().map(sheet.wording::say).orElseGet(sheet::notRecorded);
+        lines.add(sheet.say("landscaping.further-none", "limit", limit, "why", why));
+        continue;
+      }
       byLimit
           .computeIfAbsent(limit, l -> new ArrayList<>())
           .add(

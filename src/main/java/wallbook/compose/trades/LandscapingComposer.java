@@ -107,6 +107,7 @@ public final class LandscapingComposer {
         stubOut
             .zone()
             .map(zone -> sheet.job.zone(zone).name())
+            .filter(zone -> !zone.equals(area))
             .map(zone -> sheet.say("landscaping.meant", "area", area, "zone", zone))
             .orElse(area),
         facts);
