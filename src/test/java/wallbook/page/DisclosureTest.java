@@ -171,6 +171,19 @@ class DisclosureTest {
         "beside the Lookout", told(job, Recipient.OWNER).job().place("plate").note().orElseThrow());
   }
 
+  /** It is of a plate that may be told, but would show the camera on the same wall. */
+  @Test
+  void aPhotographOfAWallWithSomethingKeptBackIsKeptBackToo() {
+    String walled =
+        HOUSE
+                .replace("kind: wall_plate, use: data}", "kind: wall_plate, use: data, wall: A}")
+                .replace("kind: device, use: camera}", "kind: device, use: camera, wall: %s}")
+            + "photos: [{file: p.jpg, place: plate, wall: A, stage: final, caption: Plate}]\n";
+
+    assertEquals(List.of(), told(Jobs.job(walled.formatted("A")), Recipient.PAGE).job().photos());
+    assertEquals(1, told(Jobs.job(walled.formatted("B")), Recipient.PAGE).job().photos().size());
+  }
+
   @Test
   void aConduitThatHoldsOnlyWhatIsKeptBackIsKeptBackToo() {
     Job job = Jobs.job(HOUSE.replace("contents: [r1, r2]", "contents: [r2]"));

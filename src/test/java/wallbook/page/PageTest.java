@@ -61,14 +61,6 @@ class PageTest {
             .allMatch(src -> src.startsWith("data:image/")));
   }
 
-  /** A picture of a whole wall would show the contacts and cameras on it. */
-  @Test
-  void aPhotographOfAWholeWallIsTheOwnersAlone() {
-    assertTrue(
-        page("lakeside", Recipient.PAGE).select("figure.photo").size()
-            < page("lakeside", Recipient.OWNER).select("figure.photo").size());
-  }
-
   @Test
   void theSamePageIsMadeTwiceAlike() {
     Job job = Jobs.sample("flat");

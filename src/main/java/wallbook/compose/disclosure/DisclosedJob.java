@@ -122,9 +122,21 @@ public final class DisclosedJob {
   private boolean tells(Photo photo) {
     boolean close = photo.place().isPresent() || photo.head().isPresent();
     return close
+        && !showsWithheldWall(photo)
         && none(photo.place(), withheld.places())
         && none(photo.head(), withheld.heads())
         && tellable.test(photo.caption());
+  }
+
+  private boolean showsWithheldWall(Photo photo) {
+    Optional<String> space =
+        photo.space().or(() -> photo.place().map(id -> whole.place(id).space()));
+    return photo.wall().isPresent()
+        && whole.places().stream()
+            .filter(place -> withheld.places().contains(place.id()))
+            .anyMatch(
+                place ->
+                    place.wall().equals(photo.wall()) && Optional.of(place.space()).equals(space));
   }
 
   private static boolean none(Optional<String> id, Set<String> withheld) {

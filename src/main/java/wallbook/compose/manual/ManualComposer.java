@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import wallbook.compose.Caution;
 import wallbook.compose.Composition;
+import wallbook.compose.ContactView;
 import wallbook.compose.Describe;
 import wallbook.compose.FactView;
 import wallbook.compose.RunState;
 import wallbook.compose.manual.ManualView.CableView;
 import wallbook.compose.manual.ManualView.ConduitView;
-import wallbook.compose.manual.ManualView.ContactView;
 import wallbook.compose.manual.ManualView.DarkView;
 import wallbook.compose.manual.ManualView.DeadView;
 import wallbook.compose.manual.ManualView.ExceptionView;
@@ -29,7 +29,6 @@ import wallbook.record.ExceptionItem;
 import wallbook.record.Head;
 import wallbook.record.HouseSystem;
 import wallbook.record.Job;
-import wallbook.record.Party;
 import wallbook.record.PartyRole;
 import wallbook.record.Place;
 import wallbook.record.Run;
@@ -84,7 +83,7 @@ public final class ManualComposer {
         job.exceptions().stream().map(this::exception).toList(),
         job.stubOuts().stream().map(this::stubOut).toList(),
         job.conduits().stream().map(this::conduit).toList(),
-        contacts(),
+        ContactView.of(job, wording, party -> party.role() != PartyRole.OWNER),
         Caution.say(CAUTIONS, wording),
         Glossary.of(job, wording));
   }
@@ -299,21 +298,6 @@ public final class ManualComposer {
         .proved()
         .map(p -> say("manual.conduit-proved", "date", p.date(), "by", describe.word(p.by())))
         .orElseGet(() -> wording.say("manual.conduit-not-proved"));
-  }
-
-  private List<ContactView> contacts() {
-    return job.facts().parties().stream()
-        .filter(p -> p.role() != PartyRole.OWNER)
-        .map(this::contact)
-        .toList();
-  }
-
-  private ContactView contact(Party party) {
-    return new ContactView(
-        describe.word(party.role()),
-        party.name(),
-        party.phone().orElse("—"),
-        party.licence().orElse("—"));
   }
 
   private String say(String key, Object... namesAndValues) {

@@ -3,6 +3,7 @@ package wallbook.compose.manual;
 import java.util.List;
 import java.util.Optional;
 import wallbook.compose.CautionView;
+import wallbook.compose.ContactView;
 import wallbook.compose.FactView;
 import wallbook.compose.TermView;
 
@@ -91,7 +92,4 @@ public record ManualView(
   /** A conduit in plain words. */
   public record ConduitView(
       String label, String name, String from, String to, String inside, String clear) {}
-
-  /** Somebody to call. */
-  public record ContactView(String role, String name, String phone, String licence) {}
 }
