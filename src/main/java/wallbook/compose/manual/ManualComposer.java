@@ -166,7 +166,8 @@ public final class ManualComposer {
       cables.add(wording.say(Phrase.counted("manual.working", working)));
     }
     if (waiting > 0) {
-      cables.add(wording.say(Phrase.counted("manual.waiting", waiting)));
+      String key = working > 0 ? "manual.waiting" : "manual.only-waiting";
+      cables.add(wording.say(Phrase.counted(key, waiting)));
     }
     Phrase counted = Phrase.counted("manual.places", places);
     return cables.isEmpty()
