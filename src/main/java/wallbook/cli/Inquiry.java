@@ -2,10 +2,14 @@ package wallbook.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import wallbook.compose.Composition;
+import wallbook.record.Job;
 import wallbook.record.PrintUnits;
+import wallbook.record.Run;
 import wallbook.reference.Tables;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
@@ -36,6 +40,25 @@ final class Inquiry {
    * @throws TemplateProblem if there are no words for the language
    */
   Optional<Composition> compute(Tables tables, Console console) throws TemplateProblem {
+    return compute(
+        tables, console, (reading, wording) -> Computation.withoutWishes(reading, tables, wording));
+  }
+
+  /**
+   * The same of one run only.
+   *
+   * @param run finds the run asked about
+   * @throws TemplateProblem if there are no words for the language
+   */
+  Optional<Composition> compute(Tables tables, Console console, Function<Job, Optional<Run>> run)
+      throws TemplateProblem {
+    return compute(
+        tables, console, (reading, wording) -> Computation.ofRun(reading, tables, wording, run));
+  }
+
+  private Optional<Composition> compute(
+      Tables tables, Console console, BiFunction<Reading, Wording, Composition> computation)
+      throws TemplateProblem {
     Reading reading = Reading.withoutPictures(record, tables);
     if (reading.job().isEmpty()) {
       reading = Reading.of(record, tables);
@@ -49,6 +72,6 @@ final class Inquiry {
       console.err().println(wording.say(Phrase.of("inquiry.refused", "file", record)));
       return Optional.empty();
     }
-    return Optional.of(Computation.withoutWishes(reading, tables, wording));
+    return Optional.of(computation.apply(reading, wording));
   }
 }

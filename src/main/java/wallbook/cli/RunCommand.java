@@ -49,7 +49,7 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws TemplateProblem {
-    Optional<Composition> computed = inquiry.compute(tables, console);
+    Optional<Composition> computed = inquiry.compute(tables, console, this::find);
     if (computed.isEmpty()) {
       return ExitCode.ERRORS;
     }

@@ -94,7 +94,15 @@ public final class JobReader {
     record.ifPresent(
         r -> {
           checkFormat(r, findings);
-          r.tests().forEach(test -> readSweep(test, folder, sweeps, findings));
+          r.tests().parallelStream()
+              .filter(test -> test.sweep().isPresent())
+              .map(test -> readSweep(test, folder))
+              .toList()
+              .forEach(
+                  sweep -> {
+                    findings.addAll(sweep.findings());
+                    sweep.points().ifPresent(points -> sweeps.put(sweep.test(), points));
+                  });
           if (withPictures) {
             pictures.putAll(new PictureFiles(folder, findings).read(r));
           }
@@ -122,20 +130,20 @@ public final class JobReader {
     }
   }
 
-  private static void readSweep(
-      RunTest test, RecordFolder folder, Map<String, List<SweepPoint>> sweeps, Findings findings) {
-    if (test.sweep().isEmpty()) {
-      return;
-    }
-    String name = test.sweep().get();
+  private record Sweep(String test, Optional<List<SweepPoint>> points, List<Finding> findings) {}
+
+  private static Sweep readSweep(RunTest test, RecordFolder folder) {
+    Findings findings = new Findings();
+    String name = test.sweep().orElseThrow();
     Optional<Path> file = folder.file(name);
     if (file.isEmpty()) {
       findings.add(
           Finding.of(Severity.ERROR, "missing-file", test.origin().position("sweep"), "file", name)
               .found(name)
               .expecting(Phrase.of("expected.file-beside")));
-      return;
+      return new Sweep(test.id(), Optional.empty(), findings.inReportOrder());
     }
-    sweeps.put(test.id(), new SweepReader(findings).read(file.get(), name));
+    List<SweepPoint> points = new SweepReader(findings).read(file.get(), name);
+    return new Sweep(test.id(), Optional.of(points), findings.inReportOrder());
   }
 }

@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class Row {
   private final Table table;
   private final Map<String, String> cells;
+  private volatile Source source;
   private final Map<String, OptionalDouble> numbers = new ConcurrentHashMap<>();
 
   Row(Table table, Map<String, String> cells) {
@@ -67,6 +68,15 @@ public final class Row {
 
   /** Source of this row: the head's, unless the row has a {@code source} or {@code status} cell. */
   public Source source() {
+    Source known = source;
+    if (known == null) {
+      known = readSource();
+      source = known;
+    }
+    return known;
+  }
+
+  private Source readSource() {
     String citation = cells.getOrDefault("source", "");
     String status = cells.getOrDefault("status", "");
     return new Source(

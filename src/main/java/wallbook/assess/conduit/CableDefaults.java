@@ -1,7 +1,9 @@
 package wallbook.assess.conduit;
 
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wallbook.record.Cable;
@@ -39,9 +41,9 @@ final class CableDefaults {
   }
 
   private List<Cable> generic(Job job, Collection<Cable> cables) {
-    return cables.stream()
-        .distinct()
-        .filter(cable -> !job.record().cables().contains(cable))
-        .toList();
+    Map<String, Cable> generic = new LinkedHashMap<>();
+    cables.forEach(cable -> generic.put(cable.id(), cable));
+    job.record().cables().forEach(own -> generic.remove(own.id()));
+    return List.copyOf(generic.values());
   }
 }

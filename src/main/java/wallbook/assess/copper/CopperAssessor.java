@@ -34,15 +34,15 @@ public final class CopperAssessor {
   /** Assessments of all balanced-pair runs, in the order of the record. */
   public List<Assessment> assess(Job job) {
     List<Assessment> assessments = new ArrayList<>();
-    for (Run run : job.runs()) {
-      if (job.cableOf(run).medium() == Medium.BALANCED_PAIR) {
-        assessments.addAll(assess(job, run));
-      }
-    }
+    job.runs().forEach(run -> assessments.addAll(assess(job, run)));
     return assessments;
   }
 
-  private List<Assessment> assess(Job job, Run run) {
+  /** Assessments of one run; none if it has no balanced pairs. */
+  public List<Assessment> assess(Job job, Run run) {
+    if (job.cableOf(run).medium() != Medium.BALANCED_PAIR) {
+      return List.of();
+    }
     List<Assessment> assessments = new ArrayList<>();
     List<JudgedTest> judged = new ArrayList<>();
     for (RunTest test : job.testsOf(run)) {

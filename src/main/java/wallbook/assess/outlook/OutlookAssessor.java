@@ -41,10 +41,19 @@ public final class OutlookAssessor {
 
   /** The outlook of a whole job. */
   public Outlook assess(Job job, Assessments assessments) {
+    return assess(job, assessments, job.runs(), job.conduits());
+  }
+
+  /** The outlook of one run. */
+  public Outlook assess(Job job, Assessments assessments, Run run) {
+    return assess(job, assessments, List.of(run), List.of());
+  }
+
+  private Outlook assess(Job job, Assessments assessments, List<Run> runs, List<Conduit> conduits) {
     List<Prospect> prospects = new ArrayList<>();
     Map<String, List<Phrase>> nothing = new LinkedHashMap<>();
     StubOuts stubOuts = new StubOuts(job);
-    for (Run run : job.runs()) {
+    for (Run run : runs) {
       List<Prospect> ofRun =
           ofRuns.of(job, run, stubOuts.of(run), assessments).sorted(USEFUL_FIRST).toList();
       prospects.addAll(ofRun);
@@ -53,7 +62,7 @@ public final class OutlookAssessor {
         nothing.put(run.id(), reasons);
       }
     }
-    for (Conduit conduit : job.conduits()) {
+    for (Conduit conduit : conduits) {
       ofConduits.of(job, conduit, assessments).sorted(USEFUL_FIRST).forEach(prospects::add);
     }
     return new Outlook(prospects, nothing);
