@@ -59,7 +59,7 @@ class FieldNameTest {
   @CsvSource({
     "length, Length, Longitud",
     "from.port, 'From-end, port', 'Extremo inicial, puerto'",
-    "ties.2.from, 'Tie 2, corner measured from', 'Referencia 2, esquina desde la que se mide'"
+    "ties.2.from, 'Tie 2, corner measured from', 'Medida 2, esquina'"
   })
   void aFieldWithinAnotherSaysBoth(String key, String english, String spanish) {
     assertEquals(english, new FieldName(ENGLISH).of(key));
