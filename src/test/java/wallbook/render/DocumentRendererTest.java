@@ -184,11 +184,14 @@ class DocumentRendererTest {
 
   @Test
   void aMistakeInTheStylesheetIsAProblemOfTheStylesheet() {
-    Documents documents = documents().file("theme/print.css", "p { colour: red }");
+    Documents documents =
+        documents().file("theme/print.css", "p { margin: 0 }\nli {\n  colour: red;\n}\n");
     TemplateProblem problem =
         assertThrows(TemplateProblem.class, () -> documents.render("x", NO_MODEL));
     assertEquals("theme/print.css", problem.file());
-    assertTrue(problem.problem().contains("colour"), problem.problem());
+    assertEquals("the property 'colour' is not known here", problem.problem());
+    assertEquals(3, problem.line());
+    assertEquals(3, problem.column());
   }
 
   @Test

@@ -1,7 +1,6 @@
 package wallbook.render.drawing;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import wallbook.compose.drawing.Frame;
 
@@ -195,10 +194,16 @@ final class SvgWriter {
     return number(millimetres * UNITS_PER_MM);
   }
 
-  /** At most two decimals, without trailing zeros, always with a point. */
+  /** At most two decimals, a whole number without any, always with a point. */
   private static String number(double value) {
-    String fixed = String.format(Locale.ROOT, "%.2f", value);
-    String trimmed = fixed.endsWith(".00") ? fixed.substring(0, fixed.length() - 3) : fixed;
-    return "-0".equals(trimmed) || "-0.00".equals(trimmed) ? "0" : trimmed;
+    long hundredths = Math.round(Math.abs(value) * 100);
+    if (hundredths == 0) {
+      return "0";
+    }
+    String sign = value < 0 ? "-" : "";
+    long fraction = hundredths % 100;
+    return fraction == 0
+        ? sign + hundredths / 100
+        : sign + hundredths / 100 + (fraction < 10 ? ".0" : ".") + fraction;
   }
 }
