@@ -2,8 +2,8 @@ package wallbook.render;
 
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -29,7 +29,7 @@ final class Page {
 
   private final String template;
   private final Element body;
-  private final Map<Element, Figure> pictures = new IdentityHashMap<>();
+  private final Map<Element, Figure> pictures = new HashMap<>();
 
   /**
    * @param template whom to blame

@@ -48,14 +48,18 @@ final class ColumnLayout {
     Stack all = new Stack();
     BlockLayout inside = around.into(all.flow());
     inside.children(branch, tag, 0, column);
-    while (!all.isEmpty()) {
-      float wanted = Math.min(all.height() / count, around.highest());
-      Stack part = all.height() > count * around.highest() ? all.takeOff(count * wanted) : all;
-      around.flow().add(new Columns(split(part, count), column + box.columnGap()), left);
-      if (part == all || part.isEmpty() && all.isEmpty()) {
-        return;
-      }
+    float most = count * around.highest();
+    while (all.height() > most) {
+      add(all.takeOff(most), left, column + box.columnGap());
     }
+    if (!all.isEmpty()) {
+      add(all, left, column + box.columnGap());
+    }
+  }
+
+  private void add(Stack part, float left, float step) {
+    List<Stack> columns = split(part, branch.style().box().columns());
+    around.flow().add(new Columns(columns, step), left);
   }
 
   /** The least height at which all fits into the columns, found by growing it slice by slice. */

@@ -1,6 +1,8 @@
 package wallbook.render.press;
 
+import java.util.List;
 import java.util.OptionalInt;
+import wallbook.render.Typeface;
 
 /** Writes one line on a page. Lengths are in points from the page's upper left corner. */
 final class LinePainter {
@@ -64,9 +66,8 @@ final class LinePainter {
     BoxStyle style = box.style();
     float size = box.type().size();
     float middle = base - box.type().raise();
-    float top = middle - wallbook.render.Typeface.ASCENT * size - style.inset(BoxStyle.TOP, 0);
-    float bottom =
-        middle + wallbook.render.Typeface.DESCENT * size + style.inset(BoxStyle.BOTTOM, 0);
+    float top = middle - Typeface.ASCENT * size - style.inset(BoxStyle.TOP, 0);
+    float bottom = middle + Typeface.DESCENT * size + style.inset(BoxStyle.BOTTOM, 0);
     new Decor(style, 0, to - from).paint(sheet, from, top, bottom, true, true);
   }
 
@@ -85,7 +86,7 @@ final class LinePainter {
 
   /** Paints the lines of a piece, the last on the base line. */
   private void inner(Atom.Piece piece, float x, boolean ground) {
-    var lines = piece.lines(line.available());
+    List<Line> lines = piece.lines(line.available());
     float y = base;
     for (int i = lines.size() - 1; i >= 0; i--) {
       y -= i == lines.size() - 1 ? lines.get(i).above() : lines.get(i).height();

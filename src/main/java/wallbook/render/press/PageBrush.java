@@ -1,5 +1,6 @@
 package wallbook.render.press;
 
+import java.util.Arrays;
 import wallbook.render.Face;
 import wallbook.render.Fonts;
 import wallbook.render.Painting;
@@ -65,7 +66,7 @@ final class PageBrush implements Painting.Brush {
       pen.text("RG\n");
       lineColour = colour;
     }
-    if (!java.util.Arrays.equals(dashesMm, dashes)) {
+    if (!Arrays.equals(dashesMm, dashes)) {
       pen.text("[");
       for (double dash : dashesMm) {
         pen.number((float) dash * scale);

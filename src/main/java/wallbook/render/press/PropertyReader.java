@@ -51,9 +51,9 @@ final class PropertyReader {
     one("letter-spacing", Property.LETTER_SPACING, PropertyReader::spacing);
     one("text-indent", Property.TEXT_INDENT, Values::lengthOrShare);
     one("column-gap", Property.COLUMN_GAP, PropertyReader::positive);
-    one("column-count", Property.COLUMN_COUNT, token -> whole(token));
-    one("orphans", Property.ORPHANS, token -> whole(token));
-    one("widows", Property.WIDOWS, token -> whole(token));
+    one("column-count", Property.COLUMN_COUNT, PropertyReader::whole);
+    one("orphans", Property.ORPHANS, PropertyReader::whole);
+    one("widows", Property.WIDOWS, PropertyReader::whole);
     one("page", Property.PAGE, token -> Optional.of(token.name()).filter(n -> !n.isEmpty()));
     READERS.put(
         "content",

@@ -16,7 +16,7 @@ import org.jsoup.nodes.Element;
 final class Stylist {
   private final StyleSheet sheet;
   private final Map<Key, Style> known = new HashMap<>();
-  private final Map<Style, Integer> numbers = new IdentityHashMap<>();
+  private final IdentityHashMap<Style, Integer> numbers = new IdentityHashMap<>();
   private final Map<String, List<Declaration>> inline = new HashMap<>();
   private final boolean hasPseudo;
   private Rule[] fitting = new Rule[64];

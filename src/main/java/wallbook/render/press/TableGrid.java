@@ -1,6 +1,7 @@
 package wallbook.render.press;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jsoup.nodes.Element;
 
@@ -82,7 +83,7 @@ final class TableGrid {
       int down = span(cell.element(), "rowspan");
       cells.add(new Cell(cell, column, over, down));
       if (down > 1) {
-        open = java.util.Arrays.copyOf(open, Math.max(open.length, column + over));
+        open = Arrays.copyOf(open, Math.max(open.length, column + over));
         for (int i = column; i < column + over; i++) {
           open[i] = down;
         }

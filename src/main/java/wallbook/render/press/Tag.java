@@ -3,6 +3,7 @@ package wallbook.render.press;
 import java.util.Optional;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 
 /**
  * An element of the structure that a reader program is told of (ISO 32000-1, 14.7). It comes into
@@ -48,7 +49,7 @@ final class Tag {
   void attributes(COSBase known) {
     this.attributes = known;
     if (element != null) {
-      element.setItem(org.apache.pdfbox.cos.COSName.A, known);
+      element.setItem(COSName.A, known);
     }
   }
 
