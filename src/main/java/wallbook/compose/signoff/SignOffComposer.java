@@ -133,7 +133,7 @@ public final class SignOffComposer {
                 run.label(),
                 describe.shortEnd(run.from()) + " – " + describe.shortEnd(run.to()),
                 describe.word(test.kind()),
-                test.date().toString(),
+                wording.print(test.date()),
                 test.reason().orElse(NONE),
                 describe.state(run)));
       }
