@@ -3,7 +3,6 @@ package wallbook.compose;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import wallbook.compose.disclosure.DisclosureRules;
 import wallbook.compose.disclosure.Recipient;
@@ -27,7 +26,7 @@ public final class Discretion {
   private static final DisclosureRules RULES = new DisclosureRules(new Tables());
 
   private final Job job;
-  private final List<Pattern> names;
+  private final NameSet names;
 
   /**
    * @param wording has the words that give a watching thing away, in the reader's language
@@ -43,11 +42,11 @@ public final class Discretion {
     Stream<String> runs = job.runs().stream().filter(this::isPrivate).map(Run::label);
     Stream<String> words = Stream.of(wording.say("discretion.words").split("\\s*,\\s*"));
     this.names =
-        Stream.of(places, systems, runs, words)
-            .flatMap(s -> s)
-            .distinct()
-            .map(Discretion::asWord)
-            .toList();
+        new NameSet(
+            Stream.of(places, systems, runs, words)
+                .flatMap(s -> s)
+                .map(name -> name.toLowerCase(Locale.ROOT))
+                .toList());
   }
 
   /** Whether a system watches. */
@@ -109,19 +108,12 @@ public final class Discretion {
 
   /** Whether a text of the record names no watching thing. */
   public boolean isTellable(String text) {
-    String lower = text.toLowerCase(Locale.ROOT);
-    return names.stream().noneMatch(name -> name.matcher(lower).find());
+    return !names.isNamedIn(text.toLowerCase(Locale.ROOT));
   }
 
   /** Labels of the runs that may be told, of those in a conduit or elsewhere. */
   public String labels(List<Run> runs, Wording wording) {
     return LabelRanges.of(
         runs.stream().filter(run -> !isPrivate(run)).map(Run::label).toList(), wording);
-  }
-
-  private static Pattern asWord(String name) {
-    return Pattern.compile(
-        "(?<![\\p{L}\\p{N}])" + Pattern.quote(name.toLowerCase(Locale.ROOT)),
-        Pattern.UNICODE_CHARACTER_CLASS);
   }
 }

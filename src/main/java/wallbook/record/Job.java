@@ -3,10 +3,12 @@ package wallbook.record;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import wallbook.picture.Picture;
@@ -34,6 +36,9 @@ public final class Job {
   private final Map<String, List<RunTest>> testsOfRun;
   private final Map<String, List<Run>> runsAtPlace;
   private final Map<String, List<Run>> runsAtHead;
+  private final Map<String, List<Run>> runsInConduit;
+  private final Map<String, List<Place>> placesInSpace;
+  private final Set<String> runsOfZones;
 
   /**
    * @param catalogue built-in cable types; one of the record's own with the same id goes before
@@ -66,6 +71,12 @@ public final class Job {
     this.testsOfRun = group(record.tests(), t -> List.of(t.run()));
     this.runsAtPlace = group(record.runs(), r -> ends(r, RunEnd::place));
     this.runsAtHead = group(record.runs(), r -> ends(r, RunEnd::head));
+    this.runsInConduit = group(record.runs(), Job::distinctConduits);
+    this.placesInSpace = group(record.places(), p -> List.of(p.space()));
+    this.runsOfZones = new HashSet<>();
+    for (Zone zone : record.zones()) {
+      zone.speakers().forEach(speaker -> speaker.run().ifPresent(runsOfZones::add));
+    }
   }
 
   /** This job with other names for the cable types that are not its record's own. */
@@ -239,6 +250,30 @@ public final class Job {
   /** Runs that end at a head, in the order of the record. */
   public List<Run> runsAt(Head head) {
     return runsAtHead.getOrDefault(head.id(), List.of());
+  }
+
+  /** Runs that say they pass through a conduit, in the order of the record. */
+  public List<Run> runsThrough(Conduit conduit) {
+    return runsInConduit.getOrDefault(conduit.id(), List.of());
+  }
+
+  /** Places in a space, in the order of the record. */
+  public List<Place> placesIn(Space space) {
+    return placesInSpace.getOrDefault(space.id(), List.of());
+  }
+
+  /** The run of an id, if it is one of a run. */
+  public Optional<Run> findRun(String id) {
+    return Optional.ofNullable(runs.get(id));
+  }
+
+  /** Whether a zone names the run for one of its speakers. */
+  public boolean isOfZone(Run run) {
+    return runsOfZones.contains(run.id());
+  }
+
+  private static List<String> distinctConduits(Run run) {
+    return run.conduits().stream().distinct().toList();
   }
 
   private static List<String> ends(Run run, Function<RunEnd, Optional<String>> where) {

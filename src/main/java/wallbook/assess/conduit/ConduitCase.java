@@ -33,9 +33,7 @@ record ConduitCase(
   /** The conduit's runs are those it lists and those that say they pass through it. */
   static ConduitCase of(Job job, Conduit conduit, Bores bores) {
     Set<String> runs = new LinkedHashSet<>(conduit.contents());
-    job.runs().stream()
-        .filter(run -> run.conduits().contains(conduit.id()))
-        .forEach(run -> runs.add(run.id()));
+    job.runsThrough(conduit).forEach(run -> runs.add(run.id()));
     List<Content> contents =
         runs.stream().map(job::run).map(run -> new Content(run, job.cableOf(run))).toList();
     return new ConduitCase(

@@ -1,6 +1,5 @@
 package wallbook.assess.wire;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -9,8 +8,6 @@ import wallbook.record.Medium;
 import wallbook.record.PlaceUse;
 import wallbook.record.Run;
 import wallbook.record.RunEnd;
-import wallbook.record.Speaker;
-import wallbook.record.Zone;
 
 /**
  * What a wire may be asked to carry. Wire is not as particular as a coax: speaker cable feeds
@@ -51,12 +48,7 @@ public final class WireUse {
 
   /** Whether a zone of the record names the run for one of its speakers. */
   private static boolean isInZone(Job job, Run run) {
-    return job.zones().stream()
-        .map(Zone::speakers)
-        .flatMap(List::stream)
-        .map(Speaker::run)
-        .flatMap(Optional::stream)
-        .anyMatch(run.id()::equals);
+    return job.isOfZone(run);
   }
 
   /**

@@ -35,7 +35,7 @@ public final class SectionDrawing {
   public static List<Run> contents(Job job, Conduit conduit) {
     Set<Run> runs = new LinkedHashSet<>();
     conduit.contents().forEach(id -> runs.add(job.run(id)));
-    job.runs().stream().filter(run -> run.conduits().contains(conduit.id())).forEach(runs::add);
+    runs.addAll(job.runsThrough(conduit));
     return List.copyOf(runs);
   }
 

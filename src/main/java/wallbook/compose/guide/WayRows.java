@@ -117,10 +117,8 @@ public final class WayRows {
   }
 
   private String label(String subject) {
-    return job.runs().stream()
-        .filter(run -> run.id().equals(subject))
+    return job.findRun(subject)
         .map(run -> run.label())
-        .findFirst()
         .orElseGet(() -> job.conduit(subject).label());
   }
 

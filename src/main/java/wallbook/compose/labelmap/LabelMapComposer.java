@@ -96,7 +96,7 @@ public final class LabelMapComposer {
   }
 
   private Optional<RoomSheet> room(Space space) {
-    List<Place> places = job.places().stream().filter(p -> p.space().equals(space.id())).toList();
+    List<Place> places = job.placesIn(space);
     List<PhotoView> photos = photographs.of(space);
     if (places.isEmpty() && photos.isEmpty()) {
       return Optional.empty();

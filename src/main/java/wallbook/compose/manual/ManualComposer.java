@@ -176,7 +176,7 @@ public final class ManualComposer {
   }
 
   private Optional<RoomView> room(Space space) {
-    List<Place> places = job.places().stream().filter(p -> p.space().equals(space.id())).toList();
+    List<Place> places = job.placesIn(space);
     if (places.isEmpty()) {
       return Optional.empty();
     }

@@ -62,7 +62,7 @@ final class RoomCards {
   }
 
   private RoomCard card(Space space) {
-    List<Place> places = job.places().stream().filter(p -> p.space().equals(space.id())).toList();
+    List<Place> places = job.placesIn(space);
     return new RoomCard(
         words.anchors().of(space),
         space.name(),
