@@ -6,6 +6,7 @@
 // wallbook.page.BrowserTest writes the pages and runs this file.
 import assert from 'node:assert/strict';
 import { existsSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { after, before, test } from 'node:test';
@@ -442,5 +443,24 @@ test('the owner\'s copy says so at its head and has the security system; the usu
     await type(page, 'keypad');
     await page.waitForSelector('#unfound:not([hidden])');
     assert.match(await page.textContent('#unfound'), /not in this copy/);
+  });
+});
+
+test('the record that the page carries can be saved', async () => {
+  await open('lakeside', '#about', {}, async (page) => {
+    const address = await page.getAttribute('#record', 'href');
+    const [saved] = await Promise.all([page.waitForEvent('download'), page.click('#record')]);
+    assert.equal(saved.suggestedFilename(), 'job.yaml');
+    assert.equal((await readFile(await saved.path())).toString('base64'), address.split(',')[1]);
+  });
+});
+
+test('photographs are shown', async () => {
+  await open('lakeside', '#head/rack', {}, async (page) => {
+    const shown = page.locator('[id="head/rack"] figure.photo img');
+    await shown.first().scrollIntoViewIfNeeded();
+    await page.waitForFunction(
+      () => document.querySelector('[id="head/rack"] figure.photo img').naturalWidth > 0,
+    );
   });
 });
