@@ -32,7 +32,7 @@ public final class LandscapingComposer {
       List.of("outdoor.cover", "outdoor.cover-to-lay.garden", "outdoor.cover-to-lay.driveway");
 
   /** Leaves room for the warning above and the symbols beneath. */
-  private static final double PLAN_MM = 146;
+  private static final double PLAN_MM = 157;
 
   private final TradeSheet sheet;
   private final Tables tables;
