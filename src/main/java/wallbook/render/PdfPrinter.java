@@ -56,7 +56,7 @@ final class PdfPrinter {
       pdf.save(out);
       return PdfSeal.seal(out.toByteArray());
     } catch (StyleProblem problem) {
-      throw problem.near().startsWith("<")
+      throw problem.isOfPage()
           ? new TemplateProblem(copy.template(), 0, 0, problem.getMessage(), problem)
           : theme.problem(problem);
     } catch (IOException e) {

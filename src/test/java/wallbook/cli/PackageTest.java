@@ -37,6 +37,7 @@ import wallbook.compose.Documents;
 import wallbook.record.Job;
 import wallbook.record.Place;
 import wallbook.record.PlaceUse;
+import wallbook.render.PageEnds;
 import wallbook.render.PdfPages;
 import wallbook.render.VeraPdf;
 import wallbook.wording.UnitSystem;
@@ -115,6 +116,14 @@ class PackageTest {
     pages.assertNoneBlank();
     pages.assertInkInsideMargins();
     pages.assertNumbered();
+  }
+
+  @ParameterizedTest
+  @MethodSource("documents")
+  void noPageEndsWithAHeadingOrTheHeadOfATable(Arguments which) throws IOException {
+    for (String last : PageEnds.of(pdf(which))) {
+      assertFalse(last.matches("TH|H[1-6]"), which + " ends a page with " + last);
+    }
   }
 
   @ParameterizedTest

@@ -161,19 +161,22 @@ final class BlockLayout {
   /** Lays the children of a block out; those that stand in lines become paragraphs. */
   void children(Branch branch, Tag tag, float left, float width) throws StyleProblem {
     List<Object> inline = new ArrayList<>();
-    boolean alone = true;
+    boolean begins = true;
     for (Object node : shop.nodes(branch)) {
       if (isInline(node)) {
         inline.add(node);
       } else {
-        alone = false;
-        paragraph(branch, inline, tag, left, width, false);
+        paragraph(branch, inline, tag, new Column(left, width), begins, false);
+        begins = false;
         inline.clear();
         block((Branch) node, tag, left, width);
       }
     }
-    paragraph(branch, inline, tag, left, width, alone);
+    paragraph(branch, inline, tag, new Column(left, width), begins, true);
   }
+
+  /** Where lines are set. */
+  private record Column(float left, float width) {}
 
   private static boolean isInline(Object node) {
     if (node instanceof Branch branch) {
@@ -184,15 +187,17 @@ final class BlockLayout {
   }
 
   private void paragraph(
-      Branch branch, List<Object> nodes, Tag tag, float left, float width, boolean alone)
+      Branch branch, List<Object> nodes, Tag tag, Column column, boolean begins, boolean ends)
       throws StyleProblem {
-    if (!alone && nodes.stream().allMatch(BlockLayout::isBlank)) {
+    boolean written = shop.writes(branch, begins, ends);
+    if (!written && nodes.stream().allMatch(BlockLayout::isBlank)) {
       return;
     }
-    Tag holder = tag.holdsText() || nodes.isEmpty() ? tag : new Tag(tag, "P");
-    Passage text = InlineReader.read(shop, branch, nodes, holder, alone);
+    Tag holder = tag.holdsText() ? tag : new Tag(tag, "P");
+    Passage text = InlineReader.read(shop, branch, nodes, holder, begins, ends);
     if (!text.isEmpty()) {
-      lines(LineBreaker.lines(text, branch.style().block(), width), branch.style().block(), left);
+      BlockStyle block = branch.style().block();
+      lines(LineBreaker.lines(text, block, column.width()), block, column.left());
     }
   }
 

@@ -128,7 +128,7 @@ final class Flow {
   /** Adds a row. */
   void add(Body body, float left, TableHead head, boolean firstOfTable) {
     flush();
-    forced |= last != null && !last.page().equals(page);
+    forced |= last == null || !last.page().equals(page);
     if (kept > 0 && heldBy > 0) {
       bind(Slice.INSIDE);
     }

@@ -25,14 +25,16 @@ final class InlineReader {
    *
    * @param nodes text nodes, and branches for elements, which have their styles
    * @param tag what the text belongs to
-   * @param marked whether the block's own content before and after is wanted
+   * @param begins whether what the stylesheet writes at the block's begin is wanted
+   * @param ends the same for its end
    */
-  static Passage read(Workshop shop, Branch block, List<Object> nodes, Tag tag, boolean marked)
+  static Passage read(
+      Workshop shop, Branch block, List<Object> nodes, Tag tag, boolean begins, boolean ends)
       throws StyleProblem {
     Span own = new Span(block.style().type(), tag, null, null);
     Passage text = new Passage(own);
     InlineReader reader = new InlineReader(shop, text);
-    if (marked) {
+    if (begins) {
       reader.pseudo(block, Selector.Pseudo.BEFORE, own);
     }
     for (Object node : nodes) {
@@ -42,7 +44,7 @@ final class InlineReader {
         reader.text(((TextNode) node).getWholeText(), own);
       }
     }
-    if (marked) {
+    if (ends) {
       reader.pseudo(block, Selector.Pseudo.AFTER, own);
     }
     return text;
@@ -80,7 +82,7 @@ final class InlineReader {
       return;
     }
     if (style.display() == Keywords.Display.INLINE_BLOCK) {
-      Passage inner = read(shop, branch, shop.nodes(branch), around.tag(), true);
+      Passage inner = read(shop, branch, shop.nodes(branch), around.tag(), true, true);
       text.begin(around);
       text.add(new Atom.Piece(inner, style.box(), style.block()));
       afterSpace = false;

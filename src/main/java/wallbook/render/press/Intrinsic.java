@@ -55,7 +55,7 @@ final class Intrinsic {
     if (blank) {
       return new Range(0, 0);
     }
-    Passage text = InlineReader.read(shop, branch, nodes, NOBODY, true);
+    Passage text = InlineReader.read(shop, branch, nodes, NOBODY, true, true);
     return new Range(text.narrowest(), text.widest());
   }
 

@@ -23,7 +23,7 @@ final class Passage {
 
   private int[] characters = new int[32];
   private float[] widths = new float[32];
-  private short[] spans = new short[32];
+  private int[] spans = new int[32];
   private int length;
   private final Span strut;
   private final List<Span> all = new ArrayList<>();
@@ -115,7 +115,7 @@ final class Passage {
     }
     characters[length] = character;
     widths[length] = width;
-    spans[length++] = (short) (all.size() - 1);
+    spans[length++] = all.size() - 1;
   }
 
   /** Takes the last character off again. */

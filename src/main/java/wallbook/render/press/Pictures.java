@@ -89,7 +89,8 @@ final class Pictures {
         at += 2 + number(file, at + 2, 2);
       }
     }
-    throw new StyleProblem("a picture is neither a JPEG nor a PNG file that can be read", "<img");
+    throw StyleProblem.ofPage(
+        "a picture is neither a JPEG nor a PNG file that can be read", "<img");
   }
 
   private static int number(byte[] file, int at, int bytes) {

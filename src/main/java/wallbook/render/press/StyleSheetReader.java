@@ -71,6 +71,10 @@ final class StyleSheetReader {
     open(scanner);
     List<SelectorReader.Drawn> drawn = SelectorReader.read(selectors);
     Block block = declarations(scanner);
+    for (SelectorReader.Drawn one : drawn) {
+      checkContent(one.selector().pseudo(), block.plain(), selectors);
+      checkContent(one.selector().pseudo(), block.important(), selectors);
+    }
     if (!wanted) {
       return;
     }
@@ -80,6 +84,39 @@ final class StyleSheetReader {
       }
       if (!block.important().isEmpty()) {
         rules.add(new StyleSheet.Written(one, block.important(), true, origin));
+      }
+    }
+  }
+
+  /** Content stands before or after an element, and counters in the margins of pages only. */
+  private static void checkContent(
+      Selector.Pseudo pseudo, List<Declaration> declarations, String selectors)
+      throws StyleProblem {
+    for (Declaration declaration : declarations) {
+      if (declaration.property() == Property.CONTENT) {
+        if (pseudo == Selector.Pseudo.NONE) {
+          throw new StyleProblem(
+              "'content' needs :before or :after: '" + selectors + "'", selectors);
+        } else if (parts(declaration).stream().anyMatch(Content.Counter.class::isInstance)) {
+          throw new StyleProblem("pages are counted in their margins only", selectors);
+        }
+      }
+    }
+  }
+
+  private static List<?> parts(Declaration declaration) {
+    return declaration.value() instanceof List<?> parts ? parts : List.of();
+  }
+
+  private static void checkMargin(List<Declaration> declarations, String box) throws StyleProblem {
+    for (Declaration declaration : declarations) {
+      boolean odd =
+          declaration.property() == Property.CONTENT
+              && !parts(declaration).stream()
+                  .allMatch(
+                      part -> part instanceof Content.Text || part instanceof Content.Counter);
+      if (odd) {
+        throw new StyleProblem("'@" + box + "' can hold strings and counters only", "@" + box);
       }
     }
   }
@@ -151,7 +188,9 @@ final class StyleSheetReader {
         }
         scanner.skipSpace();
         open(scanner);
-        margins.computeIfAbsent(box, b -> new ArrayList<>()).addAll(declarations(scanner).plain());
+        List<Declaration> declared = declarations(scanner).plain();
+        checkMargin(declared, box);
+        margins.computeIfAbsent(box, b -> new ArrayList<>()).addAll(declared);
       } else {
         Optional<Pair> pair = pair(scanner);
         if (pair.isPresent() && pair.get().name().equals("size")) {

@@ -107,7 +107,7 @@ final class Stylist {
     if (!own.isEmpty()) {
       List<Declaration> read = inline.get(own);
       if (read == null) {
-        read = StyleSheetReader.inline(own);
+        read = inline(own);
         inline.put(own, read);
       }
       all.addAll(read);
@@ -118,6 +118,14 @@ final class Stylist {
       }
     }
     return all;
+  }
+
+  private static List<Declaration> inline(String own) throws StyleProblem {
+    try {
+      return StyleSheetReader.inline(own);
+    } catch (StyleProblem problem) {
+      throw StyleProblem.ofPage(problem.getMessage(), "style=\"" + own + "\"");
+    }
   }
 
   /** A number for a style, so that keys are compared quickly. */

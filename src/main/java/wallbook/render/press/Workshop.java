@@ -57,6 +57,12 @@ final class Workshop {
     return nodes;
   }
 
+  /** Whether the stylesheet writes anything at the begin or the end of an element. */
+  boolean writes(Branch branch, boolean begins, boolean ends) throws StyleProblem {
+    return begins && stylist.pseudo(branch, Selector.Pseudo.BEFORE).isPresent()
+        || ends && stylist.pseudo(branch, Selector.Pseudo.AFTER).isPresent();
+  }
+
   /** The picture that an element stands for, if it stands for one. */
   Optional<Image> image(Element element) throws StyleProblem {
     String name = element.normalName();
@@ -72,6 +78,6 @@ final class Workshop {
       String data = element.attr("src").replaceFirst("^[^,]*,", "");
       return Optional.of(Pictures.read(Base64.getDecoder().decode(data)));
     }
-    throw new StyleProblem("a <" + name + "> of a template can't be printed", "<" + name);
+    throw StyleProblem.ofPage("a <" + name + "> of a template can't be printed", "<" + name);
   }
 }

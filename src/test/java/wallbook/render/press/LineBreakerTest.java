@@ -26,7 +26,7 @@ class LineBreakerTest {
   private static Passage passage(String html) throws StyleProblem {
     Workshop shop = new Workshop(StyleSheet.read(CSS), Map.of(), Locale.US);
     Branch branch = branch(shop, Jsoup.parse(html).selectFirst("p"));
-    return InlineReader.read(shop, branch, shop.nodes(branch), new Tag(null, "P"), true);
+    return InlineReader.read(shop, branch, shop.nodes(branch), new Tag(null, "P"), true, true);
   }
 
   private static Branch branch(Workshop shop, Element element) throws StyleProblem {

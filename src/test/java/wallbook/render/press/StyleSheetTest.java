@@ -49,6 +49,9 @@ class StyleSheetTest {
         "@page x:left { margin: 0 }             | the page 'x:left' is not known here | @page x:left",
         "@page { @left-top { content: \"x\" } } | '@left-top' is not known here | @left-top",
         "@page { orphans: 2 }                   | a page has no 'orphans' here | orphans: 2",
+        "p { content: \"x\" }                 | 'content' needs :before or :after: 'p' | p",
+        "p:after { content: counter(page) }     | pages are counted in their margins only | p:after",
+        "@page { @top-left { content: attr(x) } } | '@top-left' can hold strings and counters only | @top-left",
         "p { content: url(x.png) }              | the property 'content' can't be set to 'url(x.png)' here | content: url(x.png)"
       })
   void whatCantBeFollowedIsRefusedWithItsPlace(String css, String problem, String near) {
