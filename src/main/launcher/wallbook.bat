@@ -7,11 +7,10 @@ set "jar=%~dp0..\lib\wallbook.jar"
 set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
 
-rem What runs for seconds is worth compiling well; an answer is not.
+rem What runs for a minute is worth compiling well; one house is not.
 set "options=-XX:TieredStopAtLevel=1"
 set "command="
 for %%C in (check run wish labels export import start compare recover build build-all) do if "%~1"=="%%C" set "command=%%C"
-if "%command%"=="build" set "options="
 if "%command%"=="build-all" set "options="
 
 set "cache="

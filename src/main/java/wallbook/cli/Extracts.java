@@ -1,6 +1,8 @@
 package wallbook.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import wallbook.compose.Discretion;
 import wallbook.compose.disclosure.DisclosedJob;
 import wallbook.compose.disclosure.DisclosureRules;
@@ -20,11 +22,14 @@ final class Extracts {
   private final Tables tables;
   private final Job job;
   private final Wording wording;
+  private final Discretion discretion;
+  private final Map<Recipient, DisclosedJob> disclosed = new ConcurrentHashMap<>();
 
   Extracts(Tables tables, Job job, Wording wording) {
     this.tables = tables;
     this.job = job;
     this.wording = wording;
+    this.discretion = new Discretion(job, wording);
   }
 
   /**
@@ -34,19 +39,25 @@ final class Extracts {
    */
   Attachment of(Recipient recipient, Part part, String reader) {
     String name = wording.say("extract.for." + reader);
-    Discretion discretion = new Discretion(job, wording);
-    DisclosedJob disclosed =
-        DisclosedJob.of(job, new DisclosureRules(tables), recipient, discretion::isTellable);
     String text =
         "# "
             + wording.say(Phrase.of("extract.head", "reader", name))
             + "\n"
-            + RecordWriter.text(Extract.of(disclosed, part, name, discretion::isTellable));
+            + RecordWriter.text(
+                Extract.of(
+                    disclosed.computeIfAbsent(recipient, this::disclosed),
+                    part,
+                    name,
+                    discretion::isTellable));
     return new Attachment(
         CarriedRecord.FILE_NAME,
         "application/yaml",
         wording.say(Phrase.of("attachment.extract", "reader", name)),
         Attachment.Relationship.SOURCE,
         text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private DisclosedJob disclosed(Recipient recipient) {
+    return DisclosedJob.of(job, new DisclosureRules(tables), recipient, discretion::isTellable);
   }
 }

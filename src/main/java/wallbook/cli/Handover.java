@@ -90,42 +90,52 @@ final class Handover {
     WholeRecord whole = WholeRecord.read(record, job.record());
     List<Attachment> attached = whole.attachments(wording);
     Extracts extracts = new Extracts(tables, job, wording);
-    List<Made> documents =
-        AllProcessors.each(
-            Documents.all(),
-            plan -> {
-              console.progress(wording.say(Phrase.of("build.document", "file", plan.file())));
-              DocumentRequest request =
-                  new DocumentRequest(
-                      plan.file(),
-                      plan.template(),
-                      plan.view().apply(composition),
-                      readers.facts(job, wording, plan.titleKey()),
-                      plan.disclosure().carriesWholeRecord()
-                          ? attached
-                          : List.of(extracts.of(Recipient.TRADE, plan.part(), readerOf(plan))));
-              RenderedDocument document = renderer.render(request);
-              PackageFile file = PackageFile.of(plan.file(), locked(plan, document.pdf()));
-              return new Made(file, document.unprintable());
-            });
-    List<PackageFile> files = new ArrayList<>();
-    SortedSet<Integer> unprintable = new TreeSet<>();
-    for (Made document : documents) {
-      files.add(document.file());
-      unprintable.addAll(document.unprintable());
+    List<Part> parts = new ArrayList<>();
+    for (DocumentPlan plan : Documents.all()) {
+      parts.add(
+          () -> {
+            console.progress(wording.say(Phrase.of("build.document", "file", plan.file())));
+            DocumentRequest request =
+                new DocumentRequest(
+                    plan.file(),
+                    plan.template(),
+                    plan.view().apply(composition),
+                    readers.facts(job, wording, plan.titleKey()),
+                    plan.disclosure().carriesWholeRecord()
+                        ? attached
+                        : List.of(extracts.of(Recipient.TRADE, plan.part(), readerOf(plan))));
+            RenderedDocument document = renderer.render(request);
+            PackageFile file = PackageFile.of(plan.file(), locked(plan, document.pdf()));
+            return new Made(file, document.unprintable());
+          });
     }
-    console.progress(wording.say(Phrase.of("build.document", "file", OfflinePage.FILE)));
-    files.add(
-        text(
-            OfflinePage.FILE,
-            page.html(composition, readers.facts(job, wording, "page.title"), whole)));
+    parts.add(
+        () -> {
+          console.progress(wording.say(Phrase.of("build.document", "file", OfflinePage.FILE)));
+          String html = page.html(composition, readers.facts(job, wording, "page.title"), whole);
+          return Made.of(text(OfflinePage.FILE, html));
+        });
+    int beforeLabels = parts.size();
+    parts.add(
+        () ->
+            Made.of(
+                text("data/findings.json", new FindingsJson(wording).text(reading.findings()))));
+    parts.add(
+        () ->
+            Made.of(
+                text(
+                    "data/assessments.json",
+                    new AssessmentsJson(wording).text(composition.assessments().all()))));
+    SortedSet<Integer> unprintable = new TreeSet<>();
+    List<PackageFile> made = new ArrayList<>();
+    for (Made one : AllProcessors.each(parts, Part::make)) {
+      made.add(one.file());
+      unprintable.addAll(one.unprintable());
+    }
+    List<PackageFile> files = new ArrayList<>(made.subList(0, beforeLabels));
     files.addAll(labels);
     files.add(PackageFile.of("data/job.yaml", whole.bytes()));
-    files.add(text("data/findings.json", new FindingsJson(wording).text(reading.findings())));
-    files.add(
-        text(
-            "data/assessments.json",
-            new AssessmentsJson(wording).text(composition.assessments().all())));
+    files.addAll(made.subList(beforeLabels, made.size()));
     for (ScheduleWriter.Schedule schedule : ScheduleWriter.all(job.record())) {
       files.add(text("data/" + schedule.list() + ".csv", schedule.text()));
     }
@@ -148,7 +158,16 @@ final class Handover {
     return stored;
   }
 
-  private record Made(PackageFile file, SortedSet<Integer> unprintable) {}
+  /** Makes one file of the package. */
+  private interface Part {
+    Made make() throws TemplateProblem, IOException;
+  }
+
+  private record Made(PackageFile file, SortedSet<Integer> unprintable) {
+    static Made of(PackageFile file) {
+      return new Made(file, new TreeSet<>());
+    }
+  }
 
   /** The record may hold a sign that the books' font doesn't. */
   private void tellUnprintable(SortedSet<Integer> characters, Wording wording) {

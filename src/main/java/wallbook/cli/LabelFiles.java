@@ -9,6 +9,7 @@ import wallbook.compose.disclosure.Part;
 import wallbook.compose.disclosure.Recipient;
 import wallbook.compose.labels.Label;
 import wallbook.compose.labels.LabelsComposer;
+import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
@@ -46,23 +47,43 @@ final class LabelFiles {
     if (findings.hasErrors()) {
       return files;
     }
-    LabelsComposer composer = new LabelsComposer(job, wording);
-    choice.forEach(
-        (kind, on) -> {
-          console.progress(wording.say(Phrase.of("build.document", "file", kind.file())));
-          List<Label> labels = composer.labels(kind, on.sheet().label().cells().orElse(1));
-          print(job, new LabelOrder(on.sheet(), on.start(), labels), findings)
-              .ifPresent(pdf -> files.add(PackageFile.of(kind.file(), pdf)));
-        });
+    Attachment extract = extract(job);
+    List<Printed> printed =
+        choice.entrySet().parallelStream()
+            .map(each -> print(job, each.getKey(), each.getValue(), extract))
+            .toList();
+    for (Printed one : printed) {
+      findings.addAll(one.findings());
+      one.file().ifPresent(files::add);
+    }
     console.progressDone();
     return files;
   }
 
+  private record Printed(Optional<PackageFile> file, List<Finding> findings) {}
+
+  private Printed print(Job job, LabelKind kind, LabelOptions.Choice on, Attachment extract) {
+    console.progress(wording.say(Phrase.of("build.document", "file", kind.file())));
+    List<Label> labels =
+        new LabelsComposer(job, wording).labels(kind, on.sheet().label().cells().orElse(1));
+    LabelOrder order = new LabelOrder(on.sheet(), on.start(), labels);
+    Findings findings = new Findings();
+    Optional<PackageFile> file =
+        print(job, order, extract, findings).map(pdf -> PackageFile.of(kind.file(), pdf));
+    return new Printed(file, findings.inReportOrder());
+  }
+
   /** The file of an order. It leaves the household with those who stick the labels on. */
   Optional<byte[]> print(Job job, LabelOrder order, Findings findings) {
+    return print(job, order, extract(job), findings);
+  }
+
+  private Attachment extract(Job job) {
+    return new Extracts(tables, job, wording).of(Recipient.TRADE, Part.HOUSE, "labels");
+  }
+
+  private Optional<byte[]> print(Job job, LabelOrder order, Attachment extract, Findings findings) {
     String title = "label-kind." + order.sheet().purpose().word();
-    Attachment extract =
-        new Extracts(tables, job, wording).of(Recipient.TRADE, Part.HOUSE, "labels");
     return printer.print(order, readers.facts(job, wording, title), List.of(extract), findings);
   }
 }

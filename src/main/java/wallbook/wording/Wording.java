@@ -79,18 +79,23 @@ public final class Wording {
    * @throws IllegalStateException if the language lacks the key or the phrase an argument
    */
   public String say(Phrase phrase) {
-    Matcher matcher = ARGUMENT.matcher(template(phrase.key()));
+    String template = template(phrase.key());
+    if (template.indexOf('{') < 0) {
+      return template;
+    }
+    Matcher matcher = ARGUMENT.matcher(template);
     StringBuilder text = new StringBuilder();
+    int end = 0;
     while (matcher.find()) {
       Object value = phrase.arguments().get(matcher.group(1));
       if (value == null) {
         throw new IllegalStateException(
             "no argument '" + matcher.group(1) + "' for '" + phrase.key() + "'");
       }
-      matcher.appendReplacement(text, Matcher.quoteReplacement(print(value)));
+      text.append(template, end, matcher.start()).append(print(value));
+      end = matcher.end();
     }
-    matcher.appendTail(text);
-    return text.toString();
+    return text.append(template, end, template.length()).toString();
   }
 
   /** Prints one argument: a text, quantity, date, whole number or phrase. */

@@ -252,7 +252,7 @@ class HonestyTest {
     String text = RecordWriter.text(Jobs.sample("lakeside").record());
     String stripped =
         text.replaceAll("(?m)^ +(length|length_by|bore|trade_size|path): .*\\n", "")
-            .replaceAll("(?m)^(tests|fibres):\\n(?: .*\\n)+", "");
+            .replaceAll("(?m)^(tests|fibres):\\n(?: .*\\n)++", "");
     Job job = Jobs.read(stripped).soundPart().orElseThrow();
     assertTrue(job.runs().size() > 100);
     assertEquals(Set.of(), claimed(job));
