@@ -147,6 +147,20 @@ class PackageTest {
 
   @ParameterizedTest
   @MethodSource("documents")
+  void everyDocumentSaysOnItsFirstPageWhomItIsForAndWhatFor(Arguments which) throws IOException {
+    String words = plan(which).titleKey().replaceFirst("title$", "");
+    String first = PdfPages.of(pdf(which)).text(1).replaceAll("\\s+", " ");
+    for (String part : List.of("title", "reader", "purpose")) {
+      String said = AllWords.ENGLISH.get(words + part);
+      assertTrue(
+          first.toLowerCase(Locale.ROOT).contains(said.toLowerCase(Locale.ROOT)),
+          () -> which.file() + " lacks: " + said + "\n" + first);
+    }
+    assertTrue(first.contains(AllWords.ENGLISH.get("theme.invented")), first);
+  }
+
+  @ParameterizedTest
+  @MethodSource("documents")
   void theTextOfTheSmallJobsDocumentsIsAsApproved(Arguments which) throws IOException {
     if (which.sample().equals("flat")) {
       PdfPages pages = PdfPages.of(pdf(which));
