@@ -43,8 +43,9 @@ final class Page {
     checkLinks();
     Words.mark(body);
     setColumns();
-    // A sentence that leads to a table or figure stays on its page; CSS alone can't tell.
-    body.select("p + table, p + .compact, p + .figure, p + ul, p + ol, p + .form")
+    // A sentence that leads to a table, a figure or a kept piece stays on its page; CSS alone can't
+    // tell.
+    body.select("p + table, p + .compact, p + .figure, p + .keep, p + ul, p + ol, p + .form")
         .forEach(block -> block.previousElementSibling().addClass("lead"));
   }
 

@@ -56,6 +56,7 @@ final class LinePainter {
     }
   }
 
+  @SuppressWarnings("ReferenceEquality") // Two boxes or spans may look alike and be apart.
   private static boolean sameGround(Span one, Span other) {
     return one.box() == other.box()
         && one.type().underlined() == other.type().underlined()
@@ -111,7 +112,7 @@ final class LinePainter {
         tailOrLater(i);
         return;
       } else if (atom != null) {
-        atom(atom, i, x);
+        atom(atom, x);
         x += text.width(i, line.available());
         i++;
       } else {
@@ -122,7 +123,7 @@ final class LinePainter {
     }
   }
 
-  private void atom(Atom atom, int i, float x) {
+  private void atom(Atom atom, float x) {
     if (atom instanceof Atom.Piece piece) {
       inner(piece, x, false);
     } else if (atom instanceof Atom.Picture picture) {
