@@ -85,17 +85,17 @@ public final class Wording {
     }
     Matcher matcher = ARGUMENT.matcher(template);
     StringBuilder text = new StringBuilder();
-    int end = 0;
+    int said = 0;
     while (matcher.find()) {
       Object value = phrase.arguments().get(matcher.group(1));
       if (value == null) {
         throw new IllegalStateException(
             "no argument '" + matcher.group(1) + "' for '" + phrase.key() + "'");
       }
-      text.append(template, end, matcher.start()).append(print(value));
-      end = matcher.end();
+      text.append(template, said, matcher.start()).append(print(value));
+      said = matcher.end();
     }
-    return text.append(template, end, template.length()).toString();
+    return text.append(template, said, template.length()).toString();
   }
 
   /** Prints one argument: a text, quantity, date, whole number or phrase. */

@@ -167,9 +167,7 @@ final class InlineReader {
     for (int i = 0; i < shown.length(); ) {
       int c = shown.codePointAt(i);
       i += Character.charCount(c);
-      if (c == '\r' || c == SOFT_HYPHEN) {
-        continue;
-      } else if (c == '\n' && spaces.keepsLines()) {
+      if (c == '\n' && spaces.keepsLines()) {
         text.add(Passage.LINE_END);
         afterSpace = true;
       } else if (c == ' ' || c == '\n' || c == '\t' || c == '\f') {
@@ -177,7 +175,7 @@ final class InlineReader {
           text.add(' ');
         }
         afterSpace = true;
-      } else {
+      } else if (c != '\r' && c != SOFT_HYPHEN) {
         text.add(c);
         afterSpace = false;
       }
