@@ -15,11 +15,15 @@ public final class ChangeNoticeComposer {
   private final JobRecord before;
   private final JobRecord after;
   private final Wording wording;
+  private final FieldValue was;
+  private final FieldValue is;
 
   public ChangeNoticeComposer(JobRecord before, JobRecord after, Wording wording) {
     this.before = before;
     this.after = after;
     this.wording = wording;
+    this.was = new FieldValue(before);
+    this.is = new FieldValue(after);
   }
 
   /** The notice of everything that changed from the one record to the other. */
@@ -56,8 +60,8 @@ public final class ChangeNoticeComposer {
             "field",
             new FieldName(wording).of(field.key()),
             "before",
-            field.before(),
+            was.of(field.key(), field.before()),
             "after",
-            field.after()));
+            is.of(field.key(), field.after())));
   }
 }
