@@ -44,6 +44,8 @@ import wallbook.wording.Wording;
       "and writes index.html and outcomes.csv beside the packages. The worst exit code counts."
     })
 final class BuildAllCommand implements Callable<Integer> {
+  private static final int MOST_AT_A_TIME = 4;
+
   private final Console console;
   private final Tables tables = new Tables();
   private final Map<String, Path> claimed = new ConcurrentHashMap<>();
@@ -61,9 +63,11 @@ final class BuildAllCommand implements Callable<Integer> {
   @Option(
       names = "--jobs",
       paramLabel = "N",
-      description =
-          "Packages made at a time; each may take some 500 megabytes of memory. Usual: 1.")
-  private int jobs = 1;
+      description = {
+        "Packages made at a time; each may take some 300 megabytes of memory. Usual: as many as there",
+        "are processors, at most 4."
+      })
+  private int jobs = Math.min(MOST_AT_A_TIME, Runtime.getRuntime().availableProcessors());
 
   BuildAllCommand(Console console) {
     this.console = console;
