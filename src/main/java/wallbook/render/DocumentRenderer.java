@@ -66,24 +66,26 @@ public final class DocumentRenderer {
     values.put("view", request.model());
     values.put("facts", request.facts());
     values.put("figure", figures);
-    Markdown.Page markdown = Markdown.toHtml(templates.fill(request.template(), values));
+    String filled = templates.fill(request.template(), values);
+    Markdown.Page markdown = Markdown.toHtml(filled);
     DocumentHead head = DocumentHead.of(request.template(), markdown.head(), request.facts());
     Page body = new Page(request.template(), markdown.html());
     body.place(figures.drawn());
     List<Heading> headings = body.headings();
-    Document page = body.in(FRAME, frame(request.facts(), head, headings));
-    String html = page.outerHtml();
+    String frame = frame(request.facts(), head, headings);
+    Document page = body.in(FRAME, frame);
     SortedSet<Integer> unprintable = printer.unprintable(page);
     PdfPrinter.Copy copy =
         new PdfPrinter.Copy(
             request.template(),
             page,
-            html,
+            filled + frame,
+            figures.drawn(),
             theme.stylesheet(head, request.facts()),
             body.pictures(),
             headings);
     byte[] pdf = printer.print(copy, theme, request.facts(), request.attachments());
-    return new RenderedDocument(request.fileName(), pdf, html, unprintable);
+    return new RenderedDocument(request.fileName(), pdf, page, unprintable);
   }
 
   private String frame(DocumentFacts facts, DocumentHead head, List<Heading> headings)

@@ -1,11 +1,13 @@
 package wallbook.render;
 
-import java.util.Locale;
+import java.util.HexFormat;
 import java.util.regex.Pattern;
 
 /** Writes a text so that it prints as itself, whatever it holds. */
 final class Escape {
   private static final int REPLACEMENT = 0xFFFD;
+  private static final int CSS_DIGITS = 6;
+  private static final HexFormat HEX = HexFormat.of().withUpperCase();
   private static final Pattern LINE_END = Pattern.compile("\\R");
 
   private Escape() {}
@@ -21,7 +23,7 @@ final class Escape {
    * no XML may hold, become U+FFFD.
    */
   static String markdown(String original) {
-    String text = LINE_END.matcher(original).replaceAll("\n");
+    String text = withLineFeeds(original);
     StringBuilder out = new StringBuilder(text.length() + 16);
     int end = text.length();
     for (int i = 0; i < end; i += Character.charCount(text.codePointAt(i))) {
@@ -65,7 +67,7 @@ final class Escape {
               if (isPlain(c) || c == ' ') {
                 out.appendCodePoint(c);
               } else {
-                out.append('\\').append(String.format(Locale.ROOT, "%06X", c));
+                out.append('\\').append(HEX.toHexDigits(c, CSS_DIGITS));
               }
             });
     return out.toString();
@@ -84,6 +86,17 @@ final class Escape {
               }
             });
     return out.toString();
+  }
+
+  /** Most texts have one line, for which the search of every kind of line end is too dear. */
+  private static String withLineFeeds(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if ((c >= '\n' && c <= '\r') || c == '\u0085' || c == '\u2028' || c == '\u2029') {
+        return LINE_END.matcher(text).replaceAll("\n");
+      }
+    }
+    return text;
   }
 
   private static boolean isPlain(int c) {

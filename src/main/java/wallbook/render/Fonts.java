@@ -44,10 +44,14 @@ public final class Fonts {
   public SortedSet<Integer> missing(String text) {
     Typeface regular = typeface(Face.REGULAR);
     SortedSet<Integer> missing = new TreeSet<>();
-    text.codePoints()
-        .filter(c -> c >= 0x80 && !Character.isWhitespace(c) && !Character.isSpaceChar(c))
-        .filter(c -> !regular.has(c))
-        .forEach(missing::add);
+    int c;
+    for (int i = 0; i < text.length(); i += Character.charCount(c)) {
+      c = text.codePointAt(i);
+      boolean shown = c >= 0x80 && !Character.isWhitespace(c) && !Character.isSpaceChar(c);
+      if (shown && !regular.has(c)) {
+        missing.add(c);
+      }
+    }
     return missing;
   }
 

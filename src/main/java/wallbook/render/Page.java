@@ -11,7 +11,6 @@ import java.util.regex.Pattern;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.jsoup.nodes.Node;
 import org.jsoup.parser.ParseError;
 import org.jsoup.parser.Parser;
 
@@ -20,7 +19,10 @@ import org.jsoup.parser.Parser;
  * nothing in it that acts or loads from elsewhere.
  */
 final class Page {
-  private static final String HEADINGS = "h1, h2, h3, h4, h5, h6";
+  private static final Set<String> HEADINGS = Set.of("h1", "h2", "h3", "h4", "h5", "h6");
+  private static final Set<String> KEPT = Set.of("table", "ul", "ol");
+  private static final List<String> KEPT_CLASSES = List.of("compact", "figure", "keep", "form");
+  private static final String COLUMNS = "data-columns";
   private static final Pattern LINK = Pattern.compile("(?i)(#|https?:|mailto:|tel:).*");
   private static final Set<String> REFUSED =
       Set.of(
@@ -30,6 +32,13 @@ final class Page {
   private final String template;
   private final Element body;
   private final Map<Element, Figure> pictures = new HashMap<>();
+  private final List<Element> headings = new ArrayList<>();
+  private final List<Element> named = new ArrayList<>();
+  private final List<Element> links = new ArrayList<>();
+  private final List<Element> places = new ArrayList<>();
+  private final List<Element> columnsGiven = new ArrayList<>();
+  private final List<Element> headerCells = new ArrayList<>();
+  private final List<Element> kept = new ArrayList<>();
 
   /**
    * @param template whom to blame
@@ -38,30 +47,34 @@ final class Page {
   Page(String template, String html) throws TemplateProblem {
     this.template = template;
     this.body = parseBody(template, html);
-    refuseActive();
+    readElements();
     addAnchors();
     checkLinks();
     Words.mark(body);
     setColumns();
     // A sentence that leads to a table, a figure or a kept piece stays on its page; CSS alone can't
     // tell.
-    body.select("p + table, p + .compact, p + .figure, p + .keep, p + ul, p + ol, p + .form")
-        .forEach(block -> block.previousElementSibling().addClass("lead"));
+    for (Element block : kept) {
+      Element before = block.previousElementSibling();
+      if (before != null && before.normalName().equals("p")) {
+        before.addClass("lead");
+      }
+    }
   }
 
   /** The headings in order. */
   List<Heading> headings() {
-    List<Heading> headings = new ArrayList<>();
-    for (Element heading : body.select(HEADINGS)) {
+    List<Heading> told = new ArrayList<>();
+    for (Element heading : headings) {
       int level = heading.normalName().charAt(1) - '0';
-      headings.add(new Heading(level, heading.id(), heading.text()));
+      told.add(new Heading(level, heading.id(), heading.text()));
     }
-    return headings;
+    return told;
   }
 
   /** Puts the pictures where the template asked for them. */
   void place(List<Figure> figures) throws TemplateProblem {
-    for (Element place : body.select("[" + Figures.PLACE + "]")) {
+    for (Element place : places) {
       Figure figure = figures.get(Integer.parseInt(place.attr(Figures.PLACE)));
       Element element = element(figure);
       pictures.put(element, figure);
@@ -82,17 +95,25 @@ final class Page {
       throw new TemplateProblem(frameTemplate, "there is no element with data-slot=\"body\"");
     }
     slot.removeAttr("data-slot");
-    for (Node child : new ArrayList<>(body.childNodes())) {
-      slot.appendChild(child);
-    }
-    for (Element link : page.select("a[href]")) {
-      if (!link.hasAttr("title")) {
-        link.attr("title", link.text());
-      }
-    }
-    page.select("th:not([scope])").attr("scope", "col");
+    page.select("a[href]").forEach(Page::addTitle);
+    page.select("th").forEach(Page::addScope);
+    links.stream().filter(link -> link.normalName().equals("a")).forEach(Page::addTitle);
+    headerCells.forEach(Page::addScope);
+    slot.appendChildren(List.copyOf(body.childNodes()));
     page.outputSettings().prettyPrint(false);
     return page;
+  }
+
+  private static void addTitle(Element link) {
+    if (!link.hasAttr("title")) {
+      link.attr("title", link.text());
+    }
+  }
+
+  private static void addScope(Element cell) {
+    if (!cell.hasAttr("scope")) {
+      cell.attr("scope", "col");
+    }
   }
 
   /**
@@ -100,9 +121,9 @@ final class Page {
    * cent of the table's.
    */
   private void setColumns() throws TemplateProblem {
-    for (Element around : body.select("[data-columns]")) {
-      String[] widths = around.attr("data-columns").trim().split("\\s+");
-      around.removeAttr("data-columns");
+    for (Element around : columnsGiven) {
+      String[] widths = around.attr(COLUMNS).trim().split("\\s+");
+      around.removeAttr(COLUMNS);
       for (Element table : around.select("table")) {
         int cells = table.select("tr").first().childrenSize();
         if (cells != widths.length) {
@@ -153,8 +174,10 @@ final class Page {
     return html.substring(start, Math.min(html.length(), position + 20)).replaceAll("\\s+", " ");
   }
 
-  private void refuseActive() throws TemplateProblem {
+  /** Refuses what acts, and notes what the steps after it are about: one walk for all of them. */
+  private void readElements() throws TemplateProblem {
     for (Element element : body.getAllElements()) {
+      note(element);
       if (REFUSED.contains(element.normalName())) {
         throw new TemplateProblem(template, "a document can't hold <" + element.normalName() + ">");
       }
@@ -167,17 +190,41 @@ final class Page {
     }
   }
 
+  private void note(Element element) {
+    String tag = element.normalName();
+    if (HEADINGS.contains(tag)) {
+      headings.add(element);
+    } else if (tag.equals("th")) {
+      headerCells.add(element);
+    }
+    if (KEPT.contains(tag) || KEPT_CLASSES.stream().anyMatch(element::hasClass)) {
+      kept.add(element);
+    }
+    if (element.attributesSize() > 0) {
+      addIf(element, "id", named);
+      addIf(element, "href", links);
+      addIf(element, Figures.PLACE, places);
+      addIf(element, COLUMNS, columnsGiven);
+    }
+  }
+
+  private static void addIf(Element element, String attribute, List<Element> list) {
+    if (element.hasAttr(attribute)) {
+      list.add(element);
+    }
+  }
+
   /** Every heading gets an anchor of its own, numbered in order where the template gives none. */
   private void addAnchors() throws TemplateProblem {
     Set<String> taken = new HashSet<>();
-    for (Element named : body.select("[id]")) {
-      if (named.id().isBlank() || !taken.add(named.id())) {
+    for (Element element : named) {
+      if (element.id().isBlank() || !taken.add(element.id())) {
         throw new TemplateProblem(
-            template, "the anchor '" + named.id() + "' is blank or used twice");
+            template, "the anchor '" + element.id() + "' is blank or used twice");
       }
     }
     int number = 0;
-    for (Element heading : body.select(HEADINGS)) {
+    for (Element heading : headings) {
       number++;
       if (!heading.hasAttr("id")) {
         heading.attr("id", "heading-" + number);
@@ -187,8 +234,9 @@ final class Page {
 
   private void checkLinks() throws TemplateProblem {
     Set<String> anchors = new HashSet<>();
-    body.select("[id]").forEach(named -> anchors.add(named.id()));
-    for (Element link : body.select("[href]")) {
+    named.forEach(element -> anchors.add(element.id()));
+    headings.forEach(heading -> anchors.add(heading.id()));
+    for (Element link : links) {
       String target = link.attr("href");
       if (!LINK.matcher(target).matches()) {
         throw new TemplateProblem(template, "a link can't lead to '" + target + "'");

@@ -86,6 +86,17 @@ public final class PdfFinish {
    * @param content what the document was made from; the identifier is a digest of it
    */
   public void fixIdentity(String content, List<Attachment> attachments) throws IOException {
+    fixIdentity(content, List.of(), attachments);
+  }
+
+  /**
+   * Sets dates and the file identifier.
+   *
+   * @param content texts the document was made from
+   * @param figures pictures in it, in order; the identifier is a digest of all three
+   */
+  void fixIdentity(String content, List<Figure> figures, List<Attachment> attachments)
+      throws IOException {
     catalog.setPageMode(
         catalog.getDocumentOutline() == null ? PageMode.USE_NONE : PageMode.USE_OUTLINES);
     PDDocumentInformation information = pdf.getDocumentInformation();
@@ -103,18 +114,25 @@ public final class PdfFinish {
                         + "</xmpMM:InstanceID>")
                     .formatted(date, date));
     metadata.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
-    pdf.setDocumentId(identity(content, attachments));
+    pdf.setDocumentId(identity(content, figures, attachments));
   }
 
-  private static long identity(String content, List<Attachment> attachments) {
+  private static long identity(String content, List<Figure> figures, List<Attachment> attachments) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       digest.update(content.getBytes(StandardCharsets.UTF_8));
+      figures.forEach(figure -> digest.update(bytes(figure)));
       attachments.forEach(attachment -> digest.update(attachment.bytes()));
       return ByteBuffer.wrap(digest.digest()).getLong();
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
     }
+  }
+
+  private static byte[] bytes(Figure figure) {
+    return figure instanceof Figure.Photograph photograph
+        ? photograph.bytes()
+        : ((Figure.Drawing) figure).svg().getBytes(StandardCharsets.UTF_8);
   }
 
   private Calendar calendar() {

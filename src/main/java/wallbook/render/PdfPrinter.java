@@ -26,7 +26,8 @@ final class PdfPrinter {
    *
    * @param template whom to blame for what can't be printed
    * @param page a whole page, without a stylesheet
-   * @param html the same as text
+   * @param source texts that the page was made from
+   * @param drawn the pictures of the page in order
    * @param stylesheet the stylesheet as text
    * @param figures what the picture elements of the page stand for
    * @param headings for the bookmarks
@@ -34,7 +35,8 @@ final class PdfPrinter {
   record Copy(
       String template,
       Document page,
-      String html,
+      String source,
+      List<Figure> drawn,
       String stylesheet,
       Map<Element, Figure> figures,
       List<Heading> headings) {}
@@ -47,11 +49,15 @@ final class PdfPrinter {
     try (PDDocument pdf = new PDDocument()) {
       Document page = copy.page();
       ArchiveFrame.put(
-          pdf, page.title(), page.select("meta[name=description]").attr("content"), facts, colours);
+          pdf,
+          page.title(),
+          page.head().select("meta[name=description]").attr("content"),
+          facts,
+          colours);
       Press.print(pdf, page, StyleSheet.read(copy.stylesheet()), copy.figures(), copy.headings());
       PdfFinish finish = new PdfFinish(pdf, facts);
       finish.attach(attachments);
-      finish.fixIdentity(copy.html() + copy.stylesheet(), attachments);
+      finish.fixIdentity(copy.source() + copy.stylesheet(), copy.drawn(), attachments);
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       pdf.save(out);
       return PdfSeal.seal(out.toByteArray());

@@ -79,7 +79,8 @@ public final class PdfSeal {
 
   private static int indexOf(byte[] bytes, byte[] wanted, int from) {
     for (int i = from; i <= bytes.length - wanted.length; i++) {
-      if (Arrays.equals(bytes, i, i + wanted.length, wanted, 0, wanted.length)) {
+      if (bytes[i] == wanted[0]
+          && Arrays.equals(bytes, i, i + wanted.length, wanted, 0, wanted.length)) {
         return i;
       }
     }

@@ -7,9 +7,11 @@ import freemarker.template.TemplateModelException;
 import freemarker.template.TemplateModelIterator;
 import freemarker.template.TemplateNumberModel;
 import freemarker.template.TemplateScalarModel;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import wallbook.wording.Phrase;
@@ -26,6 +28,15 @@ final class Say implements TemplateMethodModelEx {
 
   private final Wording wording;
   private final MarkupFormat format;
+  private final Map<String, Pieces> known = new ConcurrentHashMap<>();
+
+  /**
+   * The words of a key, taken apart once.
+   *
+   * @param words in the format of the template: before, between and behind the places
+   * @param places names of the values
+   */
+  private record Pieces(List<String> words, List<String> places) {}
 
   Say(Wording wording, MarkupFormat format) {
     this.wording = wording;
@@ -95,19 +106,31 @@ final class Say implements TemplateMethodModelEx {
     if (!wording.knows(key)) {
       throw new TemplateModelException("there are no words for '" + key + "'");
     }
-    String template = wording.template(key);
-    Matcher places = PLACE.matcher(template);
+    Pieces pieces = known.computeIfAbsent(key, this::pieces);
     StringBuilder said = new StringBuilder();
-    int end = 0;
-    while (places.find()) {
-      String value = values.get(places.group(1));
+    for (int i = 0; i < pieces.places().size(); i++) {
+      String name = pieces.places().get(i);
+      String value = values.get(name);
       if (value == null) {
-        throw new TemplateModelException(
-            "the words '" + key + "' need a value '" + places.group(1) + "'");
+        throw new TemplateModelException("the words '" + key + "' need a value '" + name + "'");
       }
-      said.append(format.words(template.substring(end, places.start()))).append(value);
-      end = places.end();
+      said.append(pieces.words().get(i)).append(value);
     }
-    return format.ready(said.append(format.words(template.substring(end))).toString());
+    return format.ready(said.append(pieces.words().get(pieces.places().size())).toString());
+  }
+
+  private Pieces pieces(String key) {
+    String template = wording.template(key);
+    Matcher place = PLACE.matcher(template);
+    List<String> words = new ArrayList<>();
+    List<String> places = new ArrayList<>();
+    int end = 0;
+    while (place.find()) {
+      words.add(format.words(template.substring(end, place.start())));
+      places.add(place.group(1));
+      end = place.end();
+    }
+    words.add(format.words(template.substring(end)));
+    return new Pieces(List.copyOf(words), List.copyOf(places));
   }
 }

@@ -1,5 +1,6 @@
 package wallbook.render;
 
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Attribute;
@@ -12,8 +13,17 @@ final class Svg {
   private static final String NAMESPACE = "http://www.w3.org/2000/svg";
   private static final Pattern VIEW_BOX = Pattern.compile("-?\\d+(\\.\\d+)?( -?\\d+(\\.\\d+)?){3}");
   private static final Pattern MILLIMETRES = Pattern.compile("\\d+(\\.\\d+)?mm");
-  private static final String REFUSED =
-      "script, style, foreignObject, a, animate, set, animateMotion, animateTransform, iframe";
+  private static final Set<String> REFUSED =
+      Set.of(
+          "script",
+          "style",
+          "foreignobject",
+          "a",
+          "animate",
+          "set",
+          "animatemotion",
+          "animatetransform",
+          "iframe");
 
   private Svg() {}
 
@@ -30,11 +40,10 @@ final class Svg {
     if (!VIEW_BOX.matcher(svg.attr("viewBox")).matches()) {
       throw new TemplateProblem(template, "a drawing has no viewBox of four numbers");
     }
-    Element refused = svg.selectFirst(REFUSED);
-    if (refused != null) {
-      throw new TemplateProblem(template, "a drawing can't hold <" + refused.tagName() + ">");
-    }
     for (Element element : svg.getAllElements()) {
+      if (REFUSED.contains(element.normalName())) {
+        throw new TemplateProblem(template, "a drawing can't hold <" + element.tagName() + ">");
+      }
       for (Attribute attribute : element.attributes()) {
         boolean loads =
             attribute.getKey().endsWith("href")

@@ -5,7 +5,9 @@ import freemarker.template.SimpleObjectWrapper;
 import freemarker.template.TemplateHashModel;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
-import java.lang.reflect.InvocationTargetException;
+import java.lang.invoke.MethodHandle;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.MethodType;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.time.LocalDate;
@@ -23,10 +25,13 @@ import wallbook.wording.Phrase;
  * for the reader. Any other object is refused, so a template can reach no Java class or method.
  */
 final class ViewValues extends SimpleObjectWrapper {
+  private static final MethodType READER = MethodType.methodType(Object.class, Object.class);
   private static final Set<String> OF_EVERY_OBJECT = Set.of("hashCode", "toString", "getClass");
 
   private final Say say;
-  private final Map<Class<?>, Map<String, Method>> accessors = new ConcurrentHashMap<>();
+
+  /** Handles, for reflection makes a class of its own for each method that is called often. */
+  private final Map<Class<?>, Map<String, MethodHandle>> accessors = new ConcurrentHashMap<>();
 
   ViewValues(Say say) {
     super(Configuration.VERSION_2_3_34);
@@ -64,18 +69,20 @@ final class ViewValues extends SimpleObjectWrapper {
 
     @Override
     public TemplateModel get(String name) throws TemplateModelException {
-      Method accessor =
+      MethodHandle accessor =
           accessors.computeIfAbsent(view.getClass(), ViewValues::accessorsOf).get(name);
       if (accessor == null) {
         throw new TemplateModelException(
             "a " + view.getClass().getSimpleName() + " has no '" + name + "'");
       }
+      return wrap(read(name, accessor));
+    }
+
+    private Object read(String name, MethodHandle accessor) throws TemplateModelException {
       try {
-        return wrap(accessor.invoke(view));
-      } catch (InvocationTargetException e) {
-        throw new TemplateModelException("'" + name + "' failed: " + e.getCause(), e);
-      } catch (IllegalAccessException e) {
-        throw new TemplateModelException("'" + name + "' can't be read", e);
+        return (Object) accessor.invokeExact((Object) view);
+      } catch (Throwable e) {
+        throw new TemplateModelException("'" + name + "' failed: " + e, e);
       }
     }
 
@@ -98,8 +105,8 @@ final class ViewValues extends SimpleObjectWrapper {
     Object held();
   }
 
-  private static Map<String, Method> accessorsOf(Class<?> type) {
-    Map<String, Method> found = new HashMap<>();
+  private static Map<String, MethodHandle> accessorsOf(Class<?> type) {
+    Map<String, MethodHandle> found = new HashMap<>();
     for (Method method : type.getMethods()) {
       boolean readable =
           method.getParameterCount() == 0
@@ -108,10 +115,18 @@ final class ViewValues extends SimpleObjectWrapper {
               && method.getDeclaringClass() != Object.class
               && !OF_EVERY_OBJECT.contains(method.getName());
       if (readable) {
-        method.setAccessible(true);
-        found.putIfAbsent(method.getName(), method);
+        found.putIfAbsent(method.getName(), reader(method));
       }
     }
     return Map.copyOf(found);
+  }
+
+  private static MethodHandle reader(Method method) {
+    method.setAccessible(true);
+    try {
+      return MethodHandles.lookup().unreflect(method).asType(READER);
+    } catch (IllegalAccessException e) {
+      throw new IllegalStateException(method + " was made accessible", e);
+    }
   }
 }

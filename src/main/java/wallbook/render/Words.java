@@ -32,23 +32,55 @@ final class Words {
     List<TextNode> odd = new ArrayList<>();
     body.forEachNode(
         node -> {
-          if (node instanceof TextNode text && ODD.matcher(text.getWholeText()).find()) {
+          if (node instanceof TextNode text && mayBeOdd(text.getWholeText())) {
             odd.add(text);
           }
         });
     odd.forEach(Words::split);
   }
 
+  /**
+   * Whether a text needs a closer look, which is dear: it has a word with a hyphen and a digit, a
+   * sign before a digit, or a word that may be long.
+   */
+  private static boolean mayBeOdd(String text) {
+    int begin = 0;
+    boolean hyphen = false;
+    boolean digit = false;
+    char last = ' ';
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == ' ' || (c >= '\t' && c <= '\r')) {
+        begin = i + 1;
+        hyphen = false;
+        digit = false;
+      } else {
+        boolean isDigit = c >= '0' && c <= '9';
+        hyphen |= c == '-';
+        digit |= isDigit;
+        boolean signed = isDigit && (last == '+' || last == '−');
+        if ((hyphen && digit) || signed || i - begin + 1 >= LONG) {
+          return true;
+        }
+      }
+      last = c;
+    }
+    return false;
+  }
+
   private static void split(TextNode text) {
     String whole = text.getWholeText();
     Matcher word = ODD.matcher(whole);
+    if (!word.find()) {
+      return;
+    }
     int end = 0;
-    while (word.find()) {
+    do {
       text.before(new TextNode(whole.substring(end, word.start())));
       String kind = word.group().length() < LONG ? "whole" : "long";
       text.before(new Element("span").addClass(kind).text(word.group()));
       end = word.end();
-    }
+    } while (word.find());
     text.before(new TextNode(whole.substring(end)));
     text.remove();
   }
