@@ -3,6 +3,7 @@ package wallbook.render;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
@@ -12,7 +13,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** What a PDF needs around its pages to be accessible (PDF/UA-1) and an archive (PDF/A-3a). */
-final class ArchiveFrame {
+public final class ArchiveFrame {
   private static final String METADATA = "/wallbook/pdf/document-metadata.xml";
   private static final float PDF_VERSION = 1.7f;
 
@@ -20,16 +21,20 @@ final class ArchiveFrame {
 
   /**
    * @param title of the document
-   * @param description what it is for
+   * @param description what it is for, where that is not clear from its title
    */
-  static void put(
-      PDDocument pdf, String title, String description, DocumentFacts facts, ColourProfile colours)
+  public static void put(
+      PDDocument pdf,
+      String title,
+      Optional<String> description,
+      DocumentFacts facts,
+      ColourProfile colours)
       throws IOException {
     String producer = "wallbook " + facts.generatorVersion();
     pdf.setVersion(PDF_VERSION);
     PDDocumentInformation information = pdf.getDocumentInformation();
     information.setTitle(title);
-    information.setSubject(description);
+    description.ifPresent(information::setSubject);
     information.setProducer(producer);
     PDDocumentCatalog catalog = pdf.getDocumentCatalog();
     catalog.setLanguage(facts.language());
@@ -42,20 +47,21 @@ final class ArchiveFrame {
     colours.putInto(pdf);
     PDMetadata metadata = new PDMetadata(pdf);
     String xmp =
-        template()
+        template(description.isPresent())
             .replace("{producer}", Escape.html(producer))
-            .replace("{description}", Escape.html(description))
+            .replace("{description}", Escape.html(description.orElse("")))
             .replace("{title}", Escape.html(title));
     metadata.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
     catalog.setMetadata(metadata);
   }
 
-  private static String template() throws IOException {
+  private static String template(boolean described) throws IOException {
     try (InputStream in = ArchiveFrame.class.getResourceAsStream(METADATA)) {
       if (in == null) {
         throw new IOException("not in the program: " + METADATA);
       }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return described ? text : text.replaceFirst("\\s*<dc:description>.*</dc:description>", "");
     }
   }
 }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jsoup.nodes.Document;
@@ -48,12 +49,8 @@ final class PdfPrinter {
       throws TemplateProblem {
     try (PDDocument pdf = new PDDocument()) {
       Document page = copy.page();
-      ArchiveFrame.put(
-          pdf,
-          page.title(),
-          page.head().select("meta[name=description]").attr("content"),
-          facts,
-          colours);
+      String description = page.head().select("meta[name=description]").attr("content");
+      ArchiveFrame.put(pdf, page.title(), Optional.of(description), facts, colours);
       Press.print(pdf, page, StyleSheet.read(copy.stylesheet()), copy.figures(), copy.headings());
       PdfFinish finish = new PdfFinish(pdf, facts);
       finish.attach(attachments);

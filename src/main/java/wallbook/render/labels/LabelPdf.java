@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -13,8 +14,11 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDLayoutAttributeObject;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import wallbook.compose.labels.PortStrip;
+import wallbook.render.ArchiveFrame;
 import wallbook.render.Attachment;
+import wallbook.render.ColourProfile;
 import wallbook.render.DocumentFacts;
 import wallbook.render.Face;
 import wallbook.render.Fonts;
@@ -46,7 +50,12 @@ final class LabelPdf {
 
   byte[] draw(LabelSheet sheet, List<SheetPage> pages, List<Attachment> attachments) {
     try (PDDocument pdf = new PDDocument()) {
-      ArchiveFrame.put(pdf, facts);
+      String title = facts.documentTitle() + ", " + facts.jobTitle();
+      ArchiveFrame.put(pdf, title, Optional.empty(), facts, new ColourProfile());
+      // Labels fit their sheet only in their true size.
+      pdf.getDocumentCatalog()
+          .getViewerPreferences()
+          .setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
       Map<Face, PDFont> embedded = new EnumMap<>(Face.class);
       embedded.put(Face.REGULAR, fonts.embedded(pdf, Face.REGULAR));
       embedded.put(Face.BOLD, fonts.embedded(pdf, Face.BOLD));
