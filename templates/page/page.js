@@ -25,6 +25,7 @@
   function start() {
     const main = document.getElementById('main');
     const query = document.getElementById('query');
+    let waiting = 0; // the timer of what was typed and not yet looked for
     const clear = document.getElementById('clear');
     const count = document.getElementById('count');
     const hits = document.getElementById('hits');
@@ -175,7 +176,8 @@
 
     function search(text) {
       const view = document.getElementById('found');
-      if (query.value !== text) {
+      // What is being typed is ahead of the address, and a blank at its end belongs to it.
+      if (!waiting && query.value.trim() !== text) {
         query.value = text;
       }
       clear.hidden = !text;
@@ -232,10 +234,10 @@
       }
     }
 
-    let waiting = 0;
     query.addEventListener('input', function () {
       clearTimeout(waiting);
       waiting = setTimeout(function () {
+        waiting = 0;
         const text = query.value.trim();
         const before = address();
         if (!text && before.startsWith(FIND)) {
@@ -252,6 +254,7 @@
     document.getElementById('search').addEventListener('submit', function (event) {
       event.preventDefault();
       clearTimeout(waiting);
+      waiting = 0;
       const found = find(query.value);
       if (found.length === 1 || (found.length > 1 && found[0].worth === EXACT)) {
         location.hash = found[0].entry.anchor;

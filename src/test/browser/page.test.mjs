@@ -170,6 +170,16 @@ for (const [typed, title] of [
   });
 }
 
+test('who pauses after a word keeps the blank', async () => {
+  await open('lakeside', '', {}, async (page) => {
+    await type(page, 'home ');
+    await page.waitForSelector('#found.current');
+    await page.locator('#query').pressSequentially('network');
+    await page.waitForFunction(() => location.hash === '#find/home%20network');
+    assert.equal(await page.inputValue('#query'), 'home network');
+  });
+});
+
 test('a label that is exact comes before labels that begin with it', async () => {
   await open('lakeside', '#find/kitchen', {}, async (page) => {
     assert.equal(await page.locator('#hits .title').first().textContent(), 'Kitchen');
