@@ -162,7 +162,7 @@ class LocationAssessorTest {
     assertEquals(7, taped(ties.value().orElseThrow()), 1e-9);
     assertEquals(-6.9, taped(ties.margin().orElseThrow()), 1e-9); // 0.1 ft allowed
     assertEquals(
-        "4 ft from corner A and 3 ft from corner B cannot meet: the corners are 14 ft apart",
+        "4 ft from the corner A and 3 ft from the corner B cannot meet: the corners are 14 ft apart",
         Said.english(ties.limitedBy().orElseThrow()));
   }
 
@@ -210,13 +210,13 @@ class LocationAssessorTest {
   void theTapeInstructionNamesCornersLengthsAndSide() {
     Assessment two = Grounds.drawn().tied("a 13 ft, b 15 ft").answer("so", "location.tape");
     assertEquals(
-        "Swing 13 ft from corner A and 15 ft from corner B. The place is where both meet, on the"
+        "Swing 13 ft from the corner A and 15 ft from the corner B. The place is where both meet, on the"
             + " right when you look from the first corner to the second.",
         Said.english(two.asked()));
     Assessment three =
         Grounds.drawn().tied("b 15 ft, a 13 ft, c 37 ft").answer("so", "location.tape");
     assertEquals(
-        "Swing 13 ft from corner A and 37 ft from corner C. The place is where both meet, on the"
+        "Swing 13 ft from the corner A and 37 ft from the corner C. The place is where both meet, on the"
             + " right when you look from the first corner to the second. Check: 15 ft from"
             + " corner B.",
         Said.english(three.asked()));
