@@ -218,7 +218,7 @@ class LocationAssessorTest {
     assertEquals(
         "Swing 13 ft from the corner A and 37 ft from the corner C. The place is where both meet, on the"
             + " right when you look from the first corner to the second. Check: 15 ft from"
-            + " corner B.",
+            + " the corner B.",
         Said.english(three.asked()));
   }
 
