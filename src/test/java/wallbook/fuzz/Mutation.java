@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * A few changes to a record, each chosen by three numbers, so that any list of numbers is a
@@ -52,6 +53,11 @@ final class Mutation {
 
   /** A change by three numbers from 0. */
   record Change(int kind, int where, int with) {}
+
+  /** Puts each of the odd values somewhere. */
+  static List<Change> oddValues() {
+    return IntStream.range(0, ODD.size()).mapToObj(i -> new Change(1, 31 * i, i)).toList();
+  }
 
   /** Changes lines of a text. */
   static String ofLines(String yaml, List<Change> changes) {
@@ -185,7 +191,7 @@ final class Mutation {
     }
   }
 
-  /** A copy that can be changed without changing the original. */
+  /** A copy that can be changed without changing the original; nothing becomes a tilde. */
   static Object copy(Object node) {
     if (node instanceof Map<?, ?> map) {
       Map<String, Object> copy = new LinkedHashMap<>();
@@ -196,6 +202,6 @@ final class Mutation {
       list.forEach(item -> copy.add(copy(item)));
       return copy;
     }
-    return node;
+    return node == null ? "~" : node;
   }
 }

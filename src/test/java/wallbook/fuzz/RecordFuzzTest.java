@@ -22,6 +22,8 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -47,7 +49,7 @@ import wallbook.record.Job;
  */
 class RecordFuzzTest {
   private static final Duration LONGEST = Duration.ofSeconds(5);
-  private static final int FLATS_FOR_ONE_HOUSE = 19;
+  private static final int FLATS_FOR_ONE_HOUSE = 99;
   private static final Checks CHECKS = new Checks(Jobs.TABLES);
   private static final Map<String, String> SAMPLES =
       Map.of("flat", text("flat"), "lakeside", text("lakeside"));
@@ -62,20 +64,7 @@ class RecordFuzzTest {
       }
       Object tree = Mutation.copy(TREES.get(sample));
       Mutation.ofTree(tree, changes);
-      return yaml(tree);
-    }
-
-    private static String yaml(Object tree) {
-      DumperOptions options = new DumperOptions();
-      options.setDefaultFlowStyle(DumperOptions.FlowStyle.FLOW);
-      options.setWidth(100_000);
-      return new Yaml(
-              new SafeConstructor(new LoaderOptions()),
-              new Representer(options),
-              options,
-              new LoaderOptions(),
-              new TextsOnly())
-          .dump(tree);
+      return FlowYaml.of(tree);
     }
   }
 
@@ -96,15 +85,18 @@ class RecordFuzzTest {
   }
 
   private static Object tree(String sample) {
+    return Mutation.copy(loaded(text(sample)));
+  }
+
+  private static Object loaded(String yaml) {
     DumperOptions options = new DumperOptions();
-    Yaml yaml =
-        new Yaml(
+    return new Yaml(
             new SafeConstructor(new LoaderOptions()),
             new Representer(options),
             options,
             new LoaderOptions(),
-            new TextsOnly());
-    return Mutation.copy(yaml.load(text(sample)));
+            new TextsOnly())
+        .load(yaml);
   }
 
   @Provide
@@ -125,6 +117,15 @@ class RecordFuzzTest {
   @Property(tries = 300, shrinking = ShrinkingMode.OFF)
   void aMutatedRecordNeverStopsTheProgram(@ForAll("attempts") Attempt attempt) {
     go(attempt.yaml());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"flat", "lakeside"})
+  void aTreeIsWrittenAsTheYamlLibraryReadsIt(String sample) {
+    Object tree = Mutation.copy(TREES.get(sample));
+    Mutation.ofTree(tree, Mutation.oddValues());
+
+    assertEquals(tree, Mutation.copy(loaded(FlowYaml.of(tree))));
   }
 
   /** The long run: {@code mvn test -Dtest=RecordFuzzTest -Dfuzz.tries=1000000}. */
