@@ -2,13 +2,18 @@ package wallbook.cli;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import wallbook.render.TemplateProblem;
 
 /**
- * Does the same to each of a list on all processors. No more is under way at a time than there are
- * processors, however many callers there are.
+ * Does the same to each of a list on all processors, begun in the order of the list: what takes
+ * longest should come first, so that no processor is left with it at the end. The callers of one
+ * process share their helpers: there are as many as there are processors but one.
  */
 final class AllProcessors {
   private AllProcessors() {}
@@ -27,8 +32,20 @@ final class AllProcessors {
    * @throws IOException likewise
    */
   static <A, B> List<B> each(List<A> list, Work<A, B> work) throws TemplateProblem, IOException {
+    List<Outcome<B>> outcomes =
+        new ArrayList<>(
+            Collections.nCopies(list.size(), new Outcome<B>(Optional.empty(), Optional.empty())));
+    AtomicInteger next = new AtomicInteger();
+    IntStream.rangeClosed(0, ForkJoinPool.getCommonPoolParallelism())
+        .parallel()
+        .forEach(
+            worker -> {
+              for (int i = next.getAndIncrement(); i < list.size(); i = next.getAndIncrement()) {
+                outcomes.set(i, tried(work, list.get(i)));
+              }
+            });
     List<B> results = new ArrayList<>();
-    for (Outcome<B> outcome : list.parallelStream().map(one -> tried(work, one)).toList()) {
+    for (Outcome<B> outcome : outcomes) {
       if (outcome.failure().isPresent()) {
         throwIt(outcome.failure().get());
       }

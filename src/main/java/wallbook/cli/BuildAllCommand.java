@@ -20,10 +20,8 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import wallbook.bundle.PackageFile;
 import wallbook.compose.disclosure.Recipient;
 import wallbook.finding.Finding;
-import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
@@ -169,55 +167,45 @@ final class BuildAllCommand implements Callable<Integer> {
   private HouseOutcome one(Path record) throws TemplateProblem, IOException {
     Reading reading = Reading.of(record, tables);
     TemplateSource templates = TemplateSource.carried();
-    Findings onLabels = new Findings();
-    Optional<String> stored = Optional.empty();
-    Optional<String> failure = Optional.empty();
-    if (reading.job().isPresent()) {
-      Wording wording = Readers.OF_THE_RECORD.wording(reading.about(), templates);
-      claim(reading.job().get(), record, wording);
-      PrintWriter nowhere = new PrintWriter(new StringWriter());
-      Console silent = new Console(nowhere, nowhere, false);
-      List<PackageFile> labels = labels(reading.job().get(), wording, silent, onLabels);
-      if (onLabels.hasErrors()) {
-        failure = Optional.of(wording.say(onLabels.inReportOrder().get(0).message()));
-      } else {
-        Handover handover =
-            new Handover(
-                tables,
-                templates,
-                Readers.OF_THE_RECORD,
-                Optional.empty(),
-                new OfflinePage(tables, templates, Recipient.PAGE),
-                silent);
-        stored =
-            Optional.of(
-                handover
-                    .make(record, reading, into, wording, labels)
-                    .folder()
-                    .getFileName()
-                    .toString());
-      }
+    if (reading.job().isEmpty()) {
+      return outcome(
+          record,
+          reading,
+          new Handover.Outcome(Optional.empty(), List.of(), List.of()),
+          Optional.empty());
     }
+    Job job = reading.job().get();
+    Readers readers = Readers.OF_THE_RECORD;
+    Wording wording = readers.wording(reading.about(), templates);
+    claim(job, record, wording);
+    PrintWriter nowhere = new PrintWriter(new StringWriter());
+    Console silent = new Console(nowhere, nowhere, false);
+    OfflinePage page = new OfflinePage(templates, Recipient.PAGE);
+    Handover.Outcome made =
+        new Handover(tables, templates, readers, Optional.empty(), page, silent)
+            .make(record, reading, into, wording, LabelOptions.usual(tables, readers.paper(job)));
+    Optional<String> failure =
+        made.stored().isEmpty()
+            ? Optional.of(wording.say(made.onLabels().get(0).message()))
+            : Optional.empty();
+    return outcome(record, reading, made, failure);
+  }
+
+  private HouseOutcome outcome(
+      Path record, Reading reading, Handover.Outcome made, Optional<String> failure) {
     Optional<Job> job = reading.about();
     List<Finding> findings = new ArrayList<>(reading.findings());
-    findings.addAll(onLabels.inReportOrder());
+    findings.addAll(made.onLabels());
     return new HouseOutcome(
         shown(record),
         job.map(j -> j.facts().id()).orElse(""),
         job.map(j -> j.facts().title()).orElse(""),
         job.map(j -> Integer.toString(j.facts().revision())).orElse(""),
-        stored,
+        made.stored().map(stored -> stored.folder().getFileName().toString()),
         count(findings, Severity.ERROR),
         count(findings, Severity.WARNING),
-        exitCode(reading, onLabels),
+        made.exitCode(reading),
         failure);
-  }
-
-  /** Labels on the usual sheets. */
-  private List<PackageFile> labels(Job job, Wording wording, Console silent, Findings findings) {
-    Readers readers = Readers.OF_THE_RECORD;
-    return new LabelFiles(tables, readers, wording, silent)
-        .make(job, LabelOptions.usual(tables, readers.paper(job)), findings);
   }
 
   /** Two records of one name would take each other's place without a word. */
@@ -230,14 +218,6 @@ final class BuildAllCommand implements Callable<Integer> {
 
   private String shown(Path record) {
     return folder.relativize(record).toString().replace('\\', '/');
-  }
-
-  private static int exitCode(Reading reading, Findings onLabels) {
-    if (onLabels.hasErrors()) {
-      return ExitCode.ERRORS;
-    }
-    boolean warned = !onLabels.inReportOrder().isEmpty();
-    return warned ? Math.max(ExitCode.WARNINGS, reading.exitCode()) : reading.exitCode();
   }
 
   private static int count(List<Finding> findings, Severity severity) {

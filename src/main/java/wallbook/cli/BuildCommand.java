@@ -3,6 +3,7 @@ package wallbook.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -13,7 +14,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import wallbook.bundle.PackageFile;
 import wallbook.bundle.PackageWriter;
 import wallbook.compose.Disclosure;
 import wallbook.compose.DocumentPlan;
@@ -25,6 +25,7 @@ import wallbook.record.Job;
 import wallbook.reference.Tables;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
+import wallbook.stock.LabelKind;
 import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
@@ -94,17 +95,21 @@ final class BuildCommand implements Callable<Integer> {
     Wording wording = readers.wording(reading.about(), source);
     FindingPrinter printer = new FindingPrinter(wording);
     Job job = reading.job().get();
-    Findings onLabels = new Findings();
-    List<PackageFile> labels =
-        new LabelFiles(tables, readers, wording, console)
-            .make(job, labelOptions.choice(tables, readers.paper(job), onLabels), onLabels);
-    if (onLabels.hasErrors()) {
-      return refuse(onLabels.inReportOrder(), printer, wording);
+    Findings onSheets = new Findings();
+    Map<LabelKind, LabelOptions.Choice> labels =
+        labelOptions.choice(tables, readers.paper(job), onSheets);
+    if (onSheets.hasErrors()) {
+      return refuse(onSheets.inReportOrder(), printer, wording);
     }
-    printer.print(onLabels.inReportOrder(), console.err());
-    PackageWriter.Stored stored =
-        new Handover(tables, source, readers, lock(wording), page(tables, source), console)
+    printer.print(onSheets.inReportOrder(), console.err());
+    Handover.Outcome outcome =
+        new Handover(tables, source, readers, lock(wording), page(source), console)
             .make(record, reading, into, wording, labels);
+    if (outcome.stored().isEmpty()) {
+      return refuse(outcome.onLabels(), printer, wording);
+    }
+    printer.print(outcome.onLabels(), console.err());
+    PackageWriter.Stored stored = outcome.stored().get();
     console.out().println(say(wording, "build.done", "folder", stored.folder()));
     console
         .out()
@@ -133,9 +138,9 @@ final class BuildCommand implements Callable<Integer> {
                 ownerCopy ? "build.page-owner" : "build.page",
                 "file",
                 stored.folder().resolve(OfflinePage.FILE)));
-    String labelFiles = labels.stream().map(PackageFile::path).collect(Collectors.joining(", "));
-    if (!labels.isEmpty()) {
-      console.out().println(say(wording, "build.labels", "files", labelFiles));
+    if (!outcome.labelFiles().isEmpty()) {
+      String files = String.join(", ", outcome.labelFiles());
+      console.out().println(say(wording, "build.labels", "files", files));
     }
     boolean hasAnnex =
         Documents.all().stream().anyMatch(d -> d.disclosure() == Disclosure.OWNER_ALONE);
@@ -143,11 +148,7 @@ final class BuildCommand implements Callable<Integer> {
       console.out().println(wording.say("build.annex-open"));
     }
     console.out().println(printer.summary(reading.findings()));
-    if (allowWarnings) {
-      return ExitCode.CLEAN;
-    }
-    boolean warned = !onLabels.inReportOrder().isEmpty();
-    return warned ? Math.max(ExitCode.WARNINGS, reading.exitCode()) : reading.exitCode();
+    return allowWarnings ? ExitCode.CLEAN : outcome.exitCode(reading);
   }
 
   private int refuse(List<Finding> findings, FindingPrinter printer, Wording wording) {
@@ -157,8 +158,8 @@ final class BuildCommand implements Callable<Integer> {
     return ExitCode.ERRORS;
   }
 
-  private OfflinePage page(Tables tables, TemplateSource source) {
-    return new OfflinePage(tables, source, ownerCopy ? Recipient.OWNER : Recipient.PAGE);
+  private OfflinePage page(TemplateSource source) {
+    return new OfflinePage(source, ownerCopy ? Recipient.OWNER : Recipient.PAGE);
   }
 
   /** What locks the annex, if it is to be locked. */

@@ -17,13 +17,20 @@ import wallbook.render.CarriedRecord;
 import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
-/** Makes the extracts of a record that files for others than the household carry. */
+/**
+ * Makes the extracts of a record that files for others than the household carry. Keeps them, as
+ * several files carry the same; may be used by several threads.
+ */
 final class Extracts {
   private final Tables tables;
   private final Job job;
   private final Wording wording;
   private final Discretion discretion;
   private final Map<Recipient, DisclosedJob> disclosed = new ConcurrentHashMap<>();
+
+  private final Map<Wanted, Attachment> made = new ConcurrentHashMap<>();
+
+  private record Wanted(Recipient recipient, Part part, String reader) {}
 
   Extracts(Tables tables, Job job, Wording wording) {
     this.tables = tables;
@@ -38,17 +45,18 @@ final class Extracts {
    * @param reader last part of the key of the words that name the reader
    */
   Attachment of(Recipient recipient, Part part, String reader) {
-    String name = wording.say("extract.for." + reader);
+    return made.computeIfAbsent(new Wanted(recipient, part, reader), this::make);
+  }
+
+  private Attachment make(Wanted wanted) {
+    String name = wording.say("extract.for." + wanted.reader());
     String text =
         "# "
             + wording.say(Phrase.of("extract.head", "reader", name))
             + "\n"
             + RecordWriter.text(
                 Extract.of(
-                    disclosed.computeIfAbsent(recipient, this::disclosed),
-                    part,
-                    name,
-                    discretion::isTellable));
+                    disclosed(wanted.recipient()), wanted.part(), name, discretion::isTellable));
     return new Attachment(
         CarriedRecord.FILE_NAME,
         "application/yaml",
@@ -57,7 +65,10 @@ final class Extracts {
         text.getBytes(StandardCharsets.UTF_8));
   }
 
-  private DisclosedJob disclosed(Recipient recipient) {
-    return DisclosedJob.of(job, new DisclosureRules(tables), recipient, discretion::isTellable);
+  /** What of the job is told to a recipient. */
+  DisclosedJob disclosed(Recipient recipient) {
+    return disclosed.computeIfAbsent(
+        recipient,
+        to -> DisclosedJob.of(job, new DisclosureRules(tables), to, discretion::isTellable));
   }
 }

@@ -112,7 +112,8 @@ final class LabelsCommand implements Callable<Integer> {
                 .labels(sheet.purpose(), sheet.label().cells().orElse(1)));
     LabelOrder order = new LabelOrder(sheet, sheets.position(start, sheet), labels);
     Optional<byte[]> pdf =
-        new LabelFiles(tables, readers, wording, console).print(job, order, findings);
+        new LabelFiles(tables, job, readers, wording, new Extracts(tables, job, wording))
+            .print(order, findings);
     if (findings.hasErrors()) {
       return refuse(findings.inReportOrder(), wording);
     }

@@ -1,14 +1,9 @@
 package wallbook.cli;
 
 import wallbook.compose.Composition;
-import wallbook.compose.Discretion;
-import wallbook.compose.disclosure.DisclosedJob;
-import wallbook.compose.disclosure.DisclosureRules;
 import wallbook.compose.disclosure.Part;
 import wallbook.compose.disclosure.Recipient;
 import wallbook.compose.page.PageComposer;
-import wallbook.record.Job;
-import wallbook.reference.Tables;
 import wallbook.render.DocumentFacts;
 import wallbook.render.PageRenderer;
 import wallbook.render.TemplateProblem;
@@ -19,15 +14,13 @@ final class OfflinePage {
   /** Where the page lies in the package. */
   static final String FILE = "index.html";
 
-  private final Tables tables;
   private final TemplateSource templates;
   private final Recipient recipient;
 
   /**
    * @param recipient who is to open the page; it tells nothing else
    */
-  OfflinePage(Tables tables, TemplateSource templates, Recipient recipient) {
-    this.tables = tables;
+  OfflinePage(TemplateSource templates, Recipient recipient) {
     this.templates = templates;
     this.recipient = recipient;
   }
@@ -38,19 +31,13 @@ final class OfflinePage {
    * @param whole what the owner's copy carries; other copies carry an extract
    * @throws TemplateProblem if the template can't be filled
    */
-  String html(Composition composition, DocumentFacts facts, WholeRecord whole)
+  String html(Composition composition, DocumentFacts facts, WholeRecord whole, Extracts extracts)
       throws TemplateProblem {
-    Job job = composition.job();
-    Discretion discretion = new Discretion(job, composition.wording());
-    DisclosedJob disclosed =
-        DisclosedJob.of(job, new DisclosureRules(tables), recipient, discretion::isTellable);
-    PageComposer composer = new PageComposer(composition, disclosed, recipient);
+    PageComposer composer = new PageComposer(composition, extracts.disclosed(recipient), recipient);
     byte[] record =
         recipient == Recipient.OWNER
             ? whole.bytes()
-            : new Extracts(tables, job, composition.wording())
-                .of(recipient, Part.HOUSE, "page")
-                .bytes();
+            : extracts.of(recipient, Part.HOUSE, "page").bytes();
     return new PageRenderer(templates, composition.wording())
         .render(composer.compose(), facts, record);
   }

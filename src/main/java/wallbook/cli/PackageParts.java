@@ -1,0 +1,206 @@
+package wallbook.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import wallbook.bundle.PackageFile;
+import wallbook.compose.Composition;
+import wallbook.compose.Disclosure;
+import wallbook.compose.DocumentPlan;
+import wallbook.compose.Documents;
+import wallbook.compose.disclosure.Recipient;
+import wallbook.finding.Finding;
+import wallbook.finding.Findings;
+import wallbook.read.ScheduleWriter;
+import wallbook.record.Job;
+import wallbook.reference.Tables;
+import wallbook.render.Attachment;
+import wallbook.render.DocumentFacts;
+import wallbook.render.DocumentRenderer;
+import wallbook.render.DocumentRequest;
+import wallbook.render.PdfLock;
+import wallbook.render.PlanFigures;
+import wallbook.render.RenderedDocument;
+import wallbook.render.TemplateProblem;
+import wallbook.render.TemplateSource;
+import wallbook.render.data.AssessmentsJson;
+import wallbook.render.data.FindingsJson;
+import wallbook.stock.LabelKind;
+import wallbook.wording.Phrase;
+import wallbook.wording.Wording;
+
+/**
+ * The files of one package, each made on its own so that all processors can be at work. What
+ * several need is made by the one that needs it first.
+ */
+final class PackageParts {
+  private static final String RECORD = "data/job.yaml";
+  private static final String FINDINGS = "data/findings.json";
+  private static final String ASSESSMENTS = "data/assessments.json";
+
+  /** What takes longest, so that it is begun first. */
+  private static final Set<String> LONG =
+      Set.of("technician-as-built.pdf", LabelKind.CABLE_WRAPS.file(), OfflinePage.FILE);
+
+  private final Reading reading;
+  private final Job job;
+  private final Wording wording;
+  private final Readers readers;
+  private final Optional<String> annexPassword;
+  private final Console console;
+  private final WholeRecord whole;
+  private final List<Attachment> attached;
+  private final Extracts extracts;
+  private final LabelFiles labelFiles;
+  private final Once<Composition> composition;
+  private final Once<DocumentRenderer> renderer;
+
+  /**
+   * @param record the file the job was read from
+   * @param reading the job, without errors
+   * @param annexPassword what locks documents for the owner alone, if they are to be locked
+   * @throws IOException if the record can't be read again
+   */
+  PackageParts(
+      Path record,
+      Reading reading,
+      Tables tables,
+      TemplateSource templates,
+      Wording wording,
+      Readers readers,
+      Optional<String> annexPassword,
+      Console console)
+      throws IOException {
+    this.reading = reading;
+    this.job = reading.job().orElseThrow();
+    this.wording = wording;
+    this.readers = readers;
+    this.annexPassword = annexPassword;
+    this.console = console;
+    this.whole = WholeRecord.read(record, job.record());
+    this.attached = whole.attachments(wording);
+    this.extracts = new Extracts(tables, job, wording);
+    this.labelFiles = new LabelFiles(tables, job, readers, wording, extracts);
+    this.composition = new Once<>(() -> Computation.of(reading, tables, wording));
+    this.renderer =
+        new Once<>(
+            () ->
+                new DocumentRenderer(templates, wording, new PlanFigures(), Looks.of(job, tables)));
+  }
+
+  /**
+   * A file made, or why it can't be.
+   *
+   * @param file the file; empty if there is nothing to put in it, or an error
+   * @param unprintable characters that the font doesn't have
+   * @param findings what is wrong with it
+   */
+  record Made(Optional<PackageFile> file, SortedSet<Integer> unprintable, List<Finding> findings) {
+    private static Made of(PackageFile file) {
+      return new Made(Optional.of(file), new TreeSet<>(), List.of());
+    }
+
+    private static Made text(String path, String text) {
+      return of(PackageFile.of(path, text.getBytes(StandardCharsets.UTF_8)));
+    }
+  }
+
+  private interface Maker {
+    Made make() throws TemplateProblem, IOException;
+  }
+
+  private record Part(String path, Maker maker) {
+    boolean isLong() {
+      return LONG.contains(path);
+    }
+  }
+
+  /**
+   * Makes all files.
+   *
+   * @param labels what each kind of label is printed on
+   * @throws TemplateProblem if a template can't be filled
+   */
+  List<Made> make(OfflinePage page, Map<LabelKind, LabelOptions.Choice> labels)
+      throws TemplateProblem, IOException {
+    List<Part> parts = new ArrayList<>();
+    for (DocumentPlan plan : Documents.all()) {
+      parts.add(new Part(plan.file(), () -> document(plan)));
+    }
+    parts.add(new Part(OfflinePage.FILE, () -> page(page)));
+    labels.forEach((kind, on) -> parts.add(new Part(kind.file(), () -> labels(kind, on))));
+    parts.add(new Part(RECORD, () -> Made.of(PackageFile.of(RECORD, whole.bytes()))));
+    parts.add(new Part(FINDINGS, this::findings));
+    parts.add(new Part(ASSESSMENTS, this::assessments));
+    for (ScheduleWriter.Schedule schedule : ScheduleWriter.all(job.record())) {
+      String path = "data/" + schedule.list() + ".csv";
+      parts.add(new Part(path, () -> Made.text(path, schedule.text())));
+    }
+    parts.sort(Comparator.comparing(Part::isLong).reversed());
+    return AllProcessors.each(parts, part -> part.maker().make());
+  }
+
+  private Made document(DocumentPlan plan) throws TemplateProblem {
+    Composition composed = composition.get();
+    tell(plan.file());
+    DocumentRequest request =
+        new DocumentRequest(
+            plan.file(),
+            plan.template(),
+            plan.view().apply(composed),
+            readers.facts(job, wording, plan.titleKey()),
+            plan.disclosure().carriesWholeRecord()
+                ? attached
+                : List.of(extracts.of(Recipient.TRADE, plan.part(), readerOf(plan))));
+    RenderedDocument document = renderer.get().render(request);
+    PackageFile file = PackageFile.of(plan.file(), locked(plan, document.pdf()));
+    return new Made(Optional.of(file), document.unprintable(), List.of());
+  }
+
+  /** The words for whom a document is made go by its name. */
+  private static String readerOf(DocumentPlan plan) {
+    return plan.file().replaceFirst(".*/", "").replaceFirst("\\.pdf$", "");
+  }
+
+  private byte[] locked(DocumentPlan plan, byte[] pdf) {
+    return plan.disclosure() == Disclosure.OWNER_ALONE && annexPassword.isPresent()
+        ? PdfLock.lock(pdf, annexPassword.get())
+        : pdf;
+  }
+
+  private Made page(OfflinePage page) throws TemplateProblem {
+    Composition composed = composition.get();
+    tell(OfflinePage.FILE);
+    DocumentFacts facts = readers.facts(job, wording, "page.title");
+    return Made.text(OfflinePage.FILE, page.html(composed, facts, whole, extracts));
+  }
+
+  private Made labels(LabelKind kind, LabelOptions.Choice on) {
+    tell(kind.file());
+    Findings findings = new Findings();
+    Optional<PackageFile> file =
+        labelFiles.print(kind, on, findings).map(pdf -> PackageFile.of(kind.file(), pdf));
+    return new Made(file, new TreeSet<>(), findings.inReportOrder());
+  }
+
+  private Made findings() {
+    return Made.text(FINDINGS, new FindingsJson(wording).text(reading.findings()));
+  }
+
+  private Made assessments() throws TemplateProblem {
+    return Made.text(
+        ASSESSMENTS, new AssessmentsJson(wording).text(composition.get().assessments().all()));
+  }
+
+  private void tell(String file) {
+    console.progress(wording.say(Phrase.of("build.document", "file", file)));
+  }
+}
