@@ -6,7 +6,9 @@ import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.decoder.Version;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
+import com.google.zxing.qrcode.encoder.QRCode;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +27,7 @@ final class CodeFitter {
   private static final int MOST_VERSIONS = 40;
 
   private final Legibility legibility;
+  private final BestMask masks = new BestMask();
   private final Map<Wanted, Optional<Found>> known = new HashMap<>();
 
   private record Wanted(List<String> forms, double sideMm) {}
@@ -59,10 +62,12 @@ final class CodeFitter {
     for (String text : wanted.forms()) {
       for (String letter : legibility.correctionLevels()) {
         ErrorCorrectionLevel level = ErrorCorrectionLevel.valueOf(letter);
-        Optional<ByteMatrix> modules =
-            mayHold(largest, level, text) ? encoded(text, level) : Optional.empty();
-        if (modules.filter(m -> m.getWidth() <= largest.getDimensionForVersion()).isPresent()) {
-          return modules.map(m -> new Found(text, m));
+        Optional<QRCode> code =
+            mayHold(largest, level, text)
+                ? encoded(text, level, Optional.of(BestMask.DRAWN_WITH))
+                : Optional.empty();
+        if (code.filter(c -> fits(c, largest)).isPresent()) {
+          return code.map(c -> new Found(text, modules(text, c)));
         }
       }
     }
@@ -85,13 +90,27 @@ final class CodeFitter {
     return text.matches(ALPHANUMERIC) || text.getBytes(StandardCharsets.UTF_8).length <= bytes;
   }
 
-  private static Optional<ByteMatrix> encoded(String text, ErrorCorrectionLevel level) {
+  private static boolean fits(QRCode code, Version largest) {
+    return code.getVersion().getVersionNumber() <= largest.getVersionNumber();
+  }
+
+  /** The squares with the best mask, which the library looks for more slowly. */
+  private ByteMatrix modules(String text, QRCode code) {
+    return BestMask.suits(code.getVersion())
+        ? masks.best(code)
+        : encoded(text, code.getECLevel(), Optional.empty()).orElseThrow().getMatrix();
+  }
+
+  private static Optional<QRCode> encoded(
+      String text, ErrorCorrectionLevel level, Optional<Integer> mask) {
+    Map<EncodeHintType, Object> hints = new EnumMap<>(EncodeHintType.class);
+    mask.ifPresent(m -> hints.put(EncodeHintType.QR_MASK_PATTERN, m));
     // Plain ASCII needs no word on its encoding, which some old scanners stumble over.
-    boolean plain = StandardCharsets.US_ASCII.newEncoder().canEncode(text);
-    Map<EncodeHintType, Object> hints =
-        plain ? Map.of() : Map.of(EncodeHintType.CHARACTER_SET, StandardCharsets.UTF_8.name());
+    if (!StandardCharsets.US_ASCII.newEncoder().canEncode(text)) {
+      hints.put(EncodeHintType.CHARACTER_SET, StandardCharsets.UTF_8.name());
+    }
     try {
-      return Optional.of(Encoder.encode(text, level, hints).getMatrix());
+      return Optional.of(Encoder.encode(text, level, hints));
     } catch (WriterException e) {
       // More text than any code holds.
       return Optional.empty();
