@@ -99,6 +99,6 @@ public final class DocumentRenderer {
     style.maker().ifPresent(maker -> values.put("maker", maker));
     style.logoAddress().ifPresent(address -> values.put("logo", address));
     style.logoWidth().ifPresent(width -> values.put("logoWidth", width));
-    return templates.fill(FRAME, values);
+    return Escape.htmlStoodFor(templates.fill(FRAME, values));
   }
 }

@@ -7,6 +7,13 @@ import java.util.regex.Pattern;
 final class Escape {
   private static final int REPLACEMENT = 0xFFFD;
   private static final int CSS_DIGITS = 6;
+
+  /** ASCII but letters, digits, comma and space: what Markdown or HTML may take for a mark. */
+  private static final String MARKS = "!\"#$%&'()*+-./:;<=>?@[\\]^_`{|}~";
+
+  /** The noncharacters from here on are 32. */
+  private static final char FIRST_STAND_IN = '\uFDD0';
+
   private static final HexFormat HEX = HexFormat.of().withUpperCase();
   private static final Pattern LINE_END = Pattern.compile("\\R");
 
@@ -14,9 +21,10 @@ final class Escape {
 
   /**
    * A text for a Markdown template, safe in running text, table cells, headings, link texts, raw
-   * HTML and attribute values alike: everything that isn't a letter, digit, comma, inner space or
-   * visible character beyond ASCII becomes a numeric character reference, which Markdown never
-   * takes for a mark of its own and which HTML reads everywhere outside scripts and styles.
+   * HTML and attribute values alike: each ASCII character that may be a mark of Markdown or HTML is
+   * put as a stand-in, a noncharacter that no text can hold and that Markdown takes for a letter;
+   * {@link #stoodFor} and {@link #htmlStoodFor} undo that. Space at an end and tabs become numeric
+   * character references, which Markdown does not strip.
    *
    * <p>Every kind of line end becomes a line feed, which prints as a space unless the stylesheet
    * keeps lines. Other control characters (save tab), unpaired surrogates and noncharacters, which
@@ -31,6 +39,8 @@ final class Escape {
       boolean inner = i > 0 && i + 1 < end;
       if (isPlain(c) || (c == ' ' && inner)) {
         out.appendCodePoint(c);
+      } else if (MARKS.indexOf(c) >= 0) {
+        out.append((char) (FIRST_STAND_IN + MARKS.indexOf(c)));
       } else {
         out.append("&#").append(c).append(';');
       }
@@ -38,23 +48,50 @@ final class Escape {
     return out.toString();
   }
 
+  /** A text with what its stand-ins stood for. */
+  static String stoodFor(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      out.append(isStandIn(c) ? MARKS.charAt(c - FIRST_STAND_IN) : c);
+    }
+    return out.toString();
+  }
+
+  /** HTML with what its stand-ins stood for, in text and quoted attribute values. */
+  static String htmlStoodFor(String html) {
+    StringBuilder out = new StringBuilder(html.length() + html.length() / 8);
+    for (int i = 0; i < html.length(); i++) {
+      char c = html.charAt(i);
+      if (isStandIn(c)) {
+        html(MARKS.charAt(c - FIRST_STAND_IN), out);
+      } else {
+        out.append(c);
+      }
+    }
+    return out.toString();
+  }
+
+  private static boolean isStandIn(char c) {
+    return c >= FIRST_STAND_IN && c < FIRST_STAND_IN + MARKS.length();
+  }
+
   /** A text for HTML, between tags and in quoted attribute values. */
   static String html(String text) {
     StringBuilder out = new StringBuilder(text.length() + 16);
-    text.codePoints()
-        .map(Escape::printable)
-        .forEach(
-            c -> {
-              switch (c) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&#34;");
-                case '\'' -> out.append("&#39;");
-                default -> out.appendCodePoint(c);
-              }
-            });
+    text.codePoints().map(Escape::printable).forEach(c -> html(c, out));
     return out.toString();
+  }
+
+  private static void html(int c, StringBuilder out) {
+    switch (c) {
+      case '&' -> out.append("&amp;");
+      case '<' -> out.append("&lt;");
+      case '>' -> out.append("&gt;");
+      case '"' -> out.append("&#34;");
+      case '\'' -> out.append("&#39;");
+      default -> out.appendCodePoint(c);
+    }
   }
 
   /** The inside of a CSS string. */

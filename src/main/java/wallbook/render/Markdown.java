@@ -71,13 +71,14 @@ final class Markdown {
     visitor.visit(document);
     Map<String, String> head = new LinkedHashMap<>();
     visitor.getData().forEach((key, values) -> head.put(key, plain(String.join(" ", values))));
-    return new Page(head, RENDERER.render(document));
+    return new Page(head, Escape.htmlStoodFor(RENDERER.render(document)));
   }
 
   private static String plain(String value) {
     String text = value.strip();
     boolean quoted = text.length() > 1 && text.matches("(?s)\".*\"|'.*'");
-    return Escaping.unescapeHtml(quoted ? text.substring(1, text.length() - 1) : text).strip();
+    String inner = quoted ? text.substring(1, text.length() - 1) : text;
+    return Escape.stoodFor(Escaping.unescapeHtml(inner)).strip();
   }
 
   /** The anchors that the template names, and no others. */
