@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import wallbook.wording.Wording;
 
 /**
@@ -74,18 +75,13 @@ public final class DocumentRenderer {
     List<Heading> headings = body.headings();
     String frame = frame(request.facts(), head, headings);
     Document page = body.in(FRAME, frame);
-    SortedSet<Integer> unprintable = printer.unprintable(page);
+    Map<Element, Figure> pictures = body.pictures();
+    SortedSet<Integer> unprintable = printer.unprintable(page, pictures.values());
     PdfPrinter.Copy copy =
         new PdfPrinter.Copy(
-            request.template(),
-            page,
-            filled + frame,
-            figures.drawn(),
-            theme.stylesheet(head, request.facts()),
-            body.pictures(),
-            headings);
+            request.template(), page, theme.stylesheet(head, request.facts()), pictures, headings);
     byte[] pdf = printer.print(copy, theme, request.facts(), request.attachments());
-    return new RenderedDocument(request.fileName(), pdf, page, unprintable);
+    return new RenderedDocument(request.fileName(), pdf, page, pictures, unprintable);
   }
 
   private String frame(DocumentFacts facts, DocumentHead head, List<Heading> headings)

@@ -2,6 +2,7 @@ package wallbook.render;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * A picture in a document: a drawing or a photograph.
@@ -17,10 +18,11 @@ public sealed interface Figure {
   /**
    * A drawing.
    *
-   * @param svg SVG text for the page of HTML; see the package for what it may use
+   * @param svg writes SVG text for the page of HTML, which a package has no use for; see {@link
+   *     Svg} for what it may hold
    * @param painting the same drawing for print
    */
-  record Drawing(String svg, String alternative, Painting painting) implements Figure {
+  record Drawing(Supplier<String> svg, String alternative, Painting painting) implements Figure {
     public Drawing {
       Objects.requireNonNull(svg);
       Objects.requireNonNull(painting);

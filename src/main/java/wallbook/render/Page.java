@@ -1,7 +1,6 @@
 package wallbook.render;
 
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -73,7 +72,7 @@ final class Page {
   }
 
   /** Puts the pictures where the template asked for them. */
-  void place(List<Figure> figures) throws TemplateProblem {
+  void place(List<Figure> figures) {
     for (Element place : places) {
       Figure figure = figures.get(Integer.parseInt(place.attr(Figures.PLACE)));
       Element element = element(figure);
@@ -247,14 +246,11 @@ final class Page {
     }
   }
 
-  private Element element(Figure figure) throws TemplateProblem {
-    if (figure instanceof Figure.Photograph photograph) {
-      String data = Base64.getEncoder().encodeToString(photograph.bytes());
-      return new Element("img")
-          .attr("src", "data:" + photograph.mediaType() + ";base64," + data)
-          .attr("alt", photograph.alternative());
-    }
-    Element svg = Svg.read(template, ((Figure.Drawing) figure).svg());
-    return svg.attr("alt", figure.alternative()).attr("role", "img");
+  /** What stands for a picture until somebody wants to see the page. */
+  private static Element element(Figure figure) {
+    boolean drawn = figure instanceof Figure.Drawing;
+    Element element = new Element(drawn ? "svg" : "img").attr("alt", figure.alternative());
+    // A drawing is true to scale: a stylesheet that fills the width with pictures does not bend it.
+    return drawn ? element.attr("style", "width: auto").attr("role", "img") : element;
   }
 }

@@ -2,6 +2,7 @@ package wallbook.render;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -11,6 +12,7 @@ import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -21,8 +23,10 @@ import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 
@@ -81,22 +85,12 @@ public final class PdfFinish {
   }
 
   /**
-   * Sets dates and the file identifier, which else would differ from run to run.
+   * Sets dates and the file identifier, which else would differ from run to run. The identifier is
+   * a digest of the pages as they are drawn, the attachments and more that tells the file.
    *
-   * @param content what the document was made from; the identifier is a digest of it
+   * @param title what tells the file from others of the same pages
    */
-  public void fixIdentity(String content, List<Attachment> attachments) throws IOException {
-    fixIdentity(content, List.of(), attachments);
-  }
-
-  /**
-   * Sets dates and the file identifier.
-   *
-   * @param content texts the document was made from
-   * @param figures pictures in it, in order; the identifier is a digest of all three
-   */
-  void fixIdentity(String content, List<Figure> figures, List<Attachment> attachments)
-      throws IOException {
+  public void fixIdentity(String title, List<Attachment> attachments) throws IOException {
     catalog.setPageMode(
         catalog.getDocumentOutline() == null ? PageMode.USE_NONE : PageMode.USE_OUTLINES);
     PDDocumentInformation information = pdf.getDocumentInformation();
@@ -114,25 +108,27 @@ public final class PdfFinish {
                         + "</xmpMM:InstanceID>")
                     .formatted(date, date));
     metadata.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
-    pdf.setDocumentId(identity(content, figures, attachments));
+    pdf.setDocumentId(identity(title, attachments));
   }
 
-  private static long identity(String content, List<Figure> figures, List<Attachment> attachments) {
+  private long identity(String title, List<Attachment> attachments) throws IOException {
+    MessageDigest digest;
     try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      digest.update(content.getBytes(StandardCharsets.UTF_8));
-      figures.forEach(figure -> digest.update(bytes(figure)));
-      attachments.forEach(attachment -> digest.update(attachment.bytes()));
-      return ByteBuffer.wrap(digest.digest()).getLong();
+      digest = MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
     }
-  }
-
-  private static byte[] bytes(Figure figure) {
-    return figure instanceof Figure.Photograph photograph
-        ? photograph.bytes()
-        : ((Figure.Drawing) figure).svg().getBytes(StandardCharsets.UTF_8);
+    digest.update(title.getBytes(StandardCharsets.UTF_8));
+    for (PDPage page : pdf.getPages()) {
+      Iterator<PDStream> contents = page.getContentStreams();
+      while (contents.hasNext()) {
+        try (InputStream packed = contents.next().getCOSObject().createRawInputStream()) {
+          digest.update(packed.readAllBytes());
+        }
+      }
+    }
+    attachments.forEach(attachment -> digest.update(attachment.bytes()));
+    return ByteBuffer.wrap(digest.digest()).getLong();
   }
 
   private Calendar calendar() {

@@ -3,6 +3,7 @@ package wallbook.render;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,8 +28,6 @@ final class PdfPrinter {
    *
    * @param template whom to blame for what can't be printed
    * @param page a whole page, without a stylesheet
-   * @param source texts that the page was made from
-   * @param drawn the pictures of the page in order
    * @param stylesheet the stylesheet as text
    * @param figures what the picture elements of the page stand for
    * @param headings for the bookmarks
@@ -36,8 +35,6 @@ final class PdfPrinter {
   record Copy(
       String template,
       Document page,
-      String source,
-      List<Figure> drawn,
       String stylesheet,
       Map<Element, Figure> figures,
       List<Heading> headings) {}
@@ -54,7 +51,7 @@ final class PdfPrinter {
       Press.print(pdf, page, StyleSheet.read(copy.stylesheet()), copy.figures(), copy.headings());
       PdfFinish finish = new PdfFinish(pdf, facts);
       finish.attach(attachments);
-      finish.fixIdentity(copy.source() + copy.stylesheet(), copy.drawn(), attachments);
+      finish.fixIdentity(page.title(), attachments);
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       pdf.save(out);
       return PdfSeal.seal(out.toByteArray());
@@ -67,8 +64,14 @@ final class PdfPrinter {
     }
   }
 
-  /** The characters of a page that the font lacks. */
-  SortedSet<Integer> unprintable(Document page) {
-    return fonts.missing(page.text());
+  /** The characters of a page and its drawings that the font lacks. */
+  SortedSet<Integer> unprintable(Document page, Collection<Figure> figures) {
+    StringBuilder text = new StringBuilder(page.text());
+    for (Figure figure : figures) {
+      if (figure instanceof Figure.Drawing drawing) {
+        drawing.painting().paintWith(new PaintedWords(text));
+      }
+    }
+    return fonts.missing(text.toString());
   }
 }

@@ -1,22 +1,33 @@
 package wallbook.render;
 
+import java.util.Base64;
+import java.util.Map;
 import java.util.SortedSet;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 
 /** A finished document. */
 public final class RenderedDocument {
   private final String fileName;
   private final byte[] pdf;
   private final Document page;
+  private final Map<Element, Figure> pictures;
   private final SortedSet<Integer> unprintable;
 
   /**
    * @param page what was printed; nobody else may change it from now on
+   * @param pictures what the picture elements of the page stand for
    */
-  RenderedDocument(String fileName, byte[] pdf, Document page, SortedSet<Integer> unprintable) {
+  RenderedDocument(
+      String fileName,
+      byte[] pdf,
+      Document page,
+      Map<Element, Figure> pictures,
+      SortedSet<Integer> unprintable) {
     this.fileName = fileName;
     this.pdf = pdf;
     this.page = page;
+    this.pictures = pictures;
     this.unprintable = unprintable;
   }
 
@@ -31,10 +42,24 @@ public final class RenderedDocument {
   }
 
   /**
-   * The page it was printed from, with its drawings in it and without a stylesheet; written when it
+   * The page it was printed from, with its pictures in it and without a stylesheet; written when it
    * is asked for, for a package has no use for it.
+   *
+   * @throws TemplateProblem if a drawing holds what acts or loads from elsewhere
    */
-  public String html() {
+  public String html() throws TemplateProblem {
+    for (Map.Entry<Element, Figure> picture : pictures.entrySet()) {
+      Element element = picture.getKey();
+      if (picture.getValue() instanceof Figure.Photograph photograph) {
+        String data = Base64.getEncoder().encodeToString(photograph.bytes());
+        element.attr("src", "data:" + photograph.mediaType() + ";base64," + data);
+      } else if (picture.getValue() instanceof Figure.Drawing drawing) {
+        Element svg = Svg.read(fileName, drawing.svg().get());
+        element.empty().clearAttributes().appendChildren(svg.childNodes());
+        element.attributes().addAll(svg.attributes());
+        element.attr("alt", drawing.alternative()).attr("role", "img");
+      }
+    }
     return page.outerHtml();
   }
 

@@ -364,7 +364,7 @@ class DocumentRendererTest {
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"120.5mm\" height=\"80.25mm\""
             + " viewBox=\"0 0 1205 802.5\"><rect x=\"100\" y=\"100\" width=\"1000\" height=\"500\""
             + " fill=\"#000000\"/></svg>";
-    Figure square = new Figure.Drawing(svg, "A black square", painting(120.5, 80.25));
+    Figure square = new Figure.Drawing(() -> svg, "A black square", painting(120.5, 80.25));
     PdfPages pages =
         PdfPages.of(
             new Documents(folder)
@@ -425,9 +425,10 @@ class DocumentRendererTest {
   void aDrawingThatActsOrLoadsIsRefused(String inside) {
     String svg =
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\">" + inside + "</svg>";
-    Figure figure = new Figure.Drawing(svg, "x", painting(1, 1));
+    Figure figure = new Figure.Drawing(() -> svg, "x", painting(1, 1));
     assertThrows(
-        TemplateProblem.class, () -> new Documents(folder).render("${figure(view)}", figure));
+        TemplateProblem.class,
+        () -> new Documents(folder).render("${figure(view)}", figure).html());
   }
 
   @Test

@@ -18,7 +18,8 @@ final class ManualSample {
       drawing ->
           Optional.of(
               new Figure.Drawing(
-                  """
+                  () ->
+                      """
                   <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 400 150">
                     <rect x="10" y="10" width="380" height="130" fill="none" stroke="#1c2326" stroke-width="2"/>
                     <path d="M150 10 V90 M150 120 V140 M270 10 V60" stroke="#1c2326" stroke-width="2" fill="none"/>

@@ -63,22 +63,29 @@ record Box(double left, double top, double right, double bottom) {
 
   /** Whether a segment runs through the inside of this box (clipping after Liang and Barsky). */
   boolean isCrossedBy(Seg seg) {
+    double ax = seg.a().x();
+    double ay = seg.a().y();
+    double bx = seg.b().x();
+    double by = seg.b().y();
+    if (Math.max(ax, bx) <= left
+        || Math.min(ax, bx) >= right
+        || Math.max(ay, by) <= top
+        || Math.min(ay, by) >= bottom) {
+      return false;
+    }
     double from = 0;
     double to = 1;
-    double dx = seg.b().x() - seg.a().x();
-    double dy = seg.b().y() - seg.a().y();
-    double[] p = {-dx, dx, -dy, dy};
-    double[] q = {seg.a().x() - left, right - seg.a().x(), seg.a().y() - top, bottom - seg.a().y()};
-    for (int i = 0; i < 4; i++) {
-      if (p[i] == 0) {
-        if (q[i] <= 0) {
-          return false;
-        }
-      } else if (p[i] < 0) {
-        from = Math.max(from, q[i] / p[i]);
-      } else {
-        to = Math.min(to, q[i] / p[i]);
-      }
+    if (ax != bx) {
+      double atLeft = (left - ax) / (bx - ax);
+      double atRight = (right - ax) / (bx - ax);
+      from = Math.max(from, Math.min(atLeft, atRight));
+      to = Math.min(to, Math.max(atLeft, atRight));
+    }
+    if (ay != by) {
+      double atTop = (top - ay) / (by - ay);
+      double atBottom = (bottom - ay) / (by - ay);
+      from = Math.max(from, Math.min(atTop, atBottom));
+      to = Math.min(to, Math.max(atTop, atBottom));
     }
     return from < to - 1e-9;
   }

@@ -28,7 +28,7 @@ public final class DrawingSvg implements FigureRenderer {
     Scene scene = scene(drawing);
     double size = size(drawing, scene);
     return new Figure.Drawing(
-        SvgWriter.write(scene, drawing.frame(), size),
+        () -> SvgWriter.write(scene, drawing.frame(), size),
         drawing.frame().altText(),
         new ScenePainting(scene, size));
   }

@@ -9,17 +9,25 @@ record Ink(double lineMm, Tone line, Tone fill, Dash dash) {
   /** Greys that stay apart on a black-and-white printer. */
   enum Tone {
     NONE("none"),
-    BLACK("#000000"),
+    BLACK("#000000", "#000"),
     DARK("#404040"),
     MID("#808080"),
     LIGHT("#c8c8c8"),
     PALE("#ececec"),
-    WHITE("#ffffff");
+    WHITE("#ffffff", "#fff");
 
     final String code;
 
+    /** The same in as few letters as there can be. */
+    final String shortCode;
+
     Tone(String code) {
+      this(code, code);
+    }
+
+    Tone(String code, String shortCode) {
       this.code = code;
+      this.shortCode = shortCode;
     }
   }
 

@@ -75,8 +75,8 @@ final class LabelCandidates {
     Box clear = box.grown(CLEAR_MM);
     Box own = wishes.get(index).symbol();
     if (own.overlaps(box)
-        || around.solid().stream().anyMatch(clear::overlaps)
-        || around.lines().stream().anyMatch(clear::isCrossedBy)) {
+        || Polygons.isOverlapped(clear, around.solid())
+        || Polygons.isCrossed(clear, around.lines())) {
       return;
     }
     for (LabelWish other : wishes) {

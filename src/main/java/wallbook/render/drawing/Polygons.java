@@ -19,23 +19,49 @@ final class Polygons {
   /** Even-odd rule. */
   static boolean holds(List<Pt> polygon, Pt point) {
     boolean inside = false;
-    for (Seg side : sides(polygon)) {
-      boolean spans = side.a().y() > point.y() != side.b().y() > point.y();
-      if (spans
-          && point.x()
-              < side.a().x()
-                  + (side.b().x() - side.a().x())
-                      * (point.y() - side.a().y())
-                      / (side.b().y() - side.a().y())) {
+    Pt a = polygon.get(polygon.size() - 1);
+    for (Pt b : polygon) {
+      boolean spans = a.y() > point.y() != b.y() > point.y();
+      if (spans && point.x() < a.x() + (b.x() - a.x()) * (point.y() - a.y()) / (b.y() - a.y())) {
         inside = !inside;
       }
+      a = b;
     }
     return inside;
   }
 
   /** Whether a box lies wholly inside. */
   static boolean holds(List<Pt> polygon, Box box) {
-    return holds(polygon, box.centre()) && sides(polygon).stream().noneMatch(box::isCrossedBy);
+    return holds(polygon, sides(polygon), box);
+  }
+
+  /**
+   * The same, for whoever asks about many boxes.
+   *
+   * @param sides those of the polygon
+   */
+  static boolean holds(List<Pt> polygon, List<Seg> sides, Box box) {
+    return holds(polygon, box.centre()) && !isCrossed(box, sides);
+  }
+
+  /** Whether any of the segments runs through the inside of a box. */
+  static boolean isCrossed(Box box, List<Seg> segments) {
+    for (Seg segment : segments) {
+      if (box.isCrossedBy(segment)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the inside of a box meets that of any other. */
+  static boolean isOverlapped(Box box, List<Box> others) {
+    for (Box other : others) {
+      if (box.overlaps(other)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The part of a polygon inside a box (Sutherland and Hodgman); empty when there is none. */

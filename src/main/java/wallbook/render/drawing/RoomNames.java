@@ -7,6 +7,7 @@ import java.util.Optional;
 final class RoomNames {
   private static final int GRID = 24;
   private static final double CLEAR_MM = 0.7;
+  private static final double TOLERANCE_MM = 1e-6;
 
   private RoomNames() {}
 
@@ -39,7 +40,10 @@ final class RoomNames {
       TextBlock block, List<Pt> outline, List<Box> taken, List<Seg> lines) {
     Box around = new Item.Path(outline, true, Ink.THIN).bounds();
     List<Seg> walls = Polygons.sides(outline);
+    Box reach = around.grown(TOLERANCE_MM);
     Pt middle = around.centre();
+    double width = block.widthMm();
+    double height = block.heightMm();
     Box best = null;
     double bestScore = Double.NEGATIVE_INFINITY;
     for (int i = 1; i < GRID; i++) {
@@ -48,15 +52,18 @@ final class RoomNames {
             new Pt(
                 around.left() + around.width() * i / GRID,
                 around.top() + around.height() * j / GRID);
-        Box box = Box.around(centre, block.widthMm(), block.heightMm());
+        Box box = Box.around(centre, width, height);
         Box clear = box.grown(CLEAR_MM);
-        if (!Polygons.holds(outline, clear)
-            || taken.stream().anyMatch(clear::overlaps)
-            || lines.stream().anyMatch(clear::isCrossedBy)) {
+        if (!reach.holds(clear)
+            || Polygons.isOverlapped(clear, taken)
+            || !Polygons.holds(outline, walls, clear)
+            || Polygons.isCrossed(clear, lines)) {
           continue;
         }
-        double room =
-            walls.stream().mapToDouble(wall -> wall.distanceTo(centre)).min().orElseThrow();
+        double room = Double.POSITIVE_INFINITY;
+        for (Seg wall : walls) {
+          room = Math.min(room, wall.distanceTo(centre));
+        }
         double score = room - 0.15 * centre.minus(middle).length();
         if (score > bestScore + 1e-9) {
           best = box;

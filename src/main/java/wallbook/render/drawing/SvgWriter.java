@@ -184,10 +184,7 @@ final class SvgWriter {
   }
 
   private String tone(Ink.Tone tone) {
-    boolean pairs = tone.code.matches("#(.)\\1(.)\\2(.)\\3");
-    return brief && pairs
-        ? "#" + tone.code.charAt(1) + tone.code.charAt(3) + tone.code.charAt(5)
-        : tone.code;
+    return brief ? tone.shortCode : tone.code;
   }
 
   private static String units(double millimetres) {

@@ -13,6 +13,7 @@ final class SymbolSpots {
   private static final double STEP_MM = Symbols.SIZE_MM + 0.7;
   private static final double GAP_MM = 0.4;
   private static final int REACH = 14;
+  private static final List<int[]> STEPS = steps();
 
   private final List<Pt> area;
   private final Box sheet;
@@ -70,15 +71,8 @@ final class SymbolSpots {
    * back.
    */
   private boolean add(Wanted wanted) {
-    List<int[]> steps = new ArrayList<>();
-    for (int deep = -REACH; deep <= REACH; deep++) {
-      for (int side = -REACH; side <= REACH; side++) {
-        steps.add(new int[] {deep, side});
-      }
-    }
-    steps.sort(Comparator.comparingInt(SymbolSpots::farness));
     for (boolean insideOnly : new boolean[] {true, false}) {
-      for (int[] step : steps) {
+      for (int[] step : STEPS) {
         Pt centre =
             wanted
                 .centre()
@@ -91,6 +85,17 @@ final class SymbolSpots {
       }
     }
     return false;
+  }
+
+  private static List<int[]> steps() {
+    List<int[]> steps = new ArrayList<>();
+    for (int deep = -REACH; deep <= REACH; deep++) {
+      for (int side = -REACH; side <= REACH; side++) {
+        steps.add(new int[] {deep, side});
+      }
+    }
+    steps.sort(Comparator.comparingInt(SymbolSpots::farness));
+    return steps;
   }
 
   private static int farness(int[] step) {

@@ -1,14 +1,10 @@
 package wallbook.render.drawing;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import wallbook.render.Face;
+import wallbook.render.Fonts;
+import wallbook.render.Typeface;
 
 /**
  * How much room text takes, by the glyph widths of the embedded font (Noto Sans). Kerning is left
@@ -25,11 +21,20 @@ final class TextMeasure {
   private static final double ASCENT = 0.80;
   private static final double DESCENT = 0.24;
 
+  private static final Typeface REGULAR = Fonts.typeface(Face.REGULAR);
+  private static final Typeface BOLD = Fonts.typeface(Face.BOLD);
+
   private TextMeasure() {}
 
   static double widthMm(String text, Item.Type type) {
-    Face face = type.bold() ? Face.BOLD : Face.REGULAR;
-    return text.codePoints().mapToDouble(face::advanceEm).sum() * type.sizePt() * MM_PER_PT;
+    Typeface face = type.bold() ? BOLD : REGULAR;
+    double em = 0;
+    for (int i = 0; i < text.length(); ) {
+      int character = text.codePointAt(i);
+      em += face.advance(character);
+      i += Character.charCount(character);
+    }
+    return em * type.sizePt() * MM_PER_PT;
   }
 
   static double ascentMm(Item.Type type) {
@@ -93,35 +98,5 @@ final class TextMeasure {
       end = whole.offsetByCodePoints(end, -1);
     }
     return whole.substring(0, end).trim() + "\u2026";
-  }
-
-  private enum Face {
-    REGULAR("NotoSans-Regular.ttf"),
-    BOLD("NotoSans-Bold.ttf");
-
-    private final double[] basicAdvanceEm = new double[0x3000];
-
-    Face(String file) {
-      String path = "/wallbook/fonts/" + file;
-      try (InputStream in = TextMeasure.class.getResourceAsStream(path)) {
-        if (in == null) {
-          throw new IllegalStateException("the font is missing: " + path);
-        }
-        try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in))) {
-          CmapLookup map = font.getUnicodeCmapLookup();
-          for (int code = 0; code < basicAdvanceEm.length; code++) {
-            int glyph = map.getGlyphId(code);
-            basicAdvanceEm[code] =
-                glyph == 0 ? 1 : (double) font.getAdvanceWidth(glyph) / font.getUnitsPerEm();
-          }
-        }
-      } catch (IOException broken) {
-        throw new UncheckedIOException(path, broken);
-      }
-    }
-
-    double advanceEm(int codePoint) {
-      return codePoint < basicAdvanceEm.length ? basicAdvanceEm[codePoint] : 1;
-    }
   }
 }

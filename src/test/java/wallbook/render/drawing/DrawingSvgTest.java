@@ -90,13 +90,10 @@ class DrawingSvgTest {
   @Test
   void documentsGetTheDrawingsAndNothingElse() {
     Drawing plan = SampleDrawings.familyRoom();
-    assertEquals(
-        Optional.of(
-            new Figure.Drawing(
-                renderer.svg(plan),
-                plan.frame().altText(),
-                new ScenePainting(DrawingSvg.scene(plan), 1))),
-        renderer.figure(plan));
+    Figure.Drawing figure = (Figure.Drawing) renderer.figure(plan).orElseThrow();
+    assertEquals(renderer.svg(plan), figure.svg().get());
+    assertEquals(plan.frame().altText(), figure.alternative());
+    assertEquals(new ScenePainting(DrawingSvg.scene(plan), 1), figure.painting());
     assertEquals(Optional.empty(), renderer.figure("no drawing"));
   }
 
