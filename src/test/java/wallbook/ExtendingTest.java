@@ -22,11 +22,13 @@ import java.util.stream.Collectors;
 import javax.tools.ToolProvider;
 import org.apache.pdfbox.Loader;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Does to a copy of the program what docs/extending.md says, and tries the result. */
+@Order(7)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ExtendingTest {
   private static final Pattern SECTION = Pattern.compile("(?m)^## ");
@@ -102,13 +104,11 @@ class ExtendingTest {
   }
 
   private String wallbook(String... arguments) throws Exception {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(List.of("-Djava.awt.headless=true", "-cp", classpath(), "wallbook.cli.Main"));
-    command.addAll(List.of(arguments));
     Path out = Files.createTempFile(folder, "said", ".txt");
     int code =
-        new ProcessBuilder(command)
+        new ProcessBuilder(
+                OtherJava.command(
+                    OtherJava.HOME, classpath(), "wallbook.cli.Main", List.of(), arguments))
             .directory(folder.toFile())
             .redirectErrorStream(true)
             .redirectOutput(out.toFile())

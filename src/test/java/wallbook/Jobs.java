@@ -2,6 +2,8 @@ package wallbook;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import wallbook.read.JobReader;
 import wallbook.read.ReadResult;
@@ -15,6 +17,7 @@ public final class Jobs {
   public static final Tables TABLES = new Tables();
 
   private static final JobReader READER = new JobReader(TABLES);
+  private static final Map<String, Job> SAMPLES = new ConcurrentHashMap<>();
   private static final String HEAD =
       """
       format: 1
@@ -44,8 +47,12 @@ public final class Jobs {
                         .collect(Collectors.joining("\n", "record with mistakes:\n", ""))));
   }
 
-  /** A sample job by the name of its folder. */
+  /** A sample job by the name of its folder; read once, for it never changes. */
   public static Job sample(String name) {
+    return SAMPLES.computeIfAbsent(name, Jobs::readSample);
+  }
+
+  private static Job readSample(String name) {
     ReadResult result = READER.read(Path.of("sample-jobs", name, "job.yaml"));
     return result.job().orElseThrow(() -> new AssertionError(result.findings().toString()));
   }

@@ -25,11 +25,13 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The few rules about who may know whom that keep the stages apart. */
+@Order(4)
 class StagesTest {
   private static final JavaClasses OURS =
       new ClassFileImporter()

@@ -22,9 +22,11 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Isolated("changes the default locale or time zone")
 class PackageWriterTest {
   /** SHA-256 of "abc", FIPS 180-2 appendix B.1. */
   private static final String SHA_OF_ABC =

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import wallbook.OtherJava;
 
 /** Packages stored by writers that are killed, run out of room, or meet at one place. */
 class StoppedWriterTest {
@@ -29,12 +30,8 @@ class StoppedWriterTest {
 
   private static Process start(Path into, int steps) throws IOException {
     return new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-cp",
-            System.getProperty("java.class.path"),
-            SteppedWriter.class.getName(),
-            into.toString(),
-            Integer.toString(steps))
+            OtherJava.command(
+                SteppedWriter.class, List.of(), into.toString(), Integer.toString(steps)))
         .redirectErrorStream(true)
         .start();
   }

@@ -15,10 +15,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wallbook.OtherJava;
 
 /** Many houses at once, built by two programs into one folder, as two build machines would. */
+@Order(6)
 class BuildAllTest {
   private static final Pattern ENTRY =
       Pattern.compile("\"path\"\\s*:\\s*\"([^\"]+)\"[^}]*?\"sha256\"\\s*:\\s*\"([0-9a-f]{64})\"");
@@ -35,18 +38,15 @@ class BuildAllTest {
     for (int i = 0; i < 2; i++) {
       programs.add(
           new ProcessBuilder(
-                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                  "-Xmx700m",
-                  "-Djava.awt.headless=true",
-                  "-cp",
-                  System.getProperty("java.class.path"),
-                  "wallbook.cli.Main",
-                  "build-all",
-                  folder.resolve("houses").toString(),
-                  "--into",
-                  out.toString(),
-                  "--jobs",
-                  "2")
+                  OtherJava.command(
+                      Main.class,
+                      List.of("-Xmx700m"),
+                      "build-all",
+                      folder.resolve("houses").toString(),
+                      "--into",
+                      out.toString(),
+                      "--jobs",
+                      "2"))
               .redirectErrorStream(true)
               .redirectOutput(folder.resolve("log" + i).toFile())
               .start());

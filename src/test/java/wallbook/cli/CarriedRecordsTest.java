@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +28,7 @@ import wallbook.record.Job;
 import wallbook.record.PartyRole;
 
 /** Every document of a package gives a record back: the owner's the whole, others an extract. */
+@Order(9)
 class CarriedRecordsTest {
   private static final Path RECORD = Path.of("sample-jobs/lakeside/job.yaml");
 

@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import wallbook.AllWords;
 import wallbook.Composed;
@@ -42,6 +43,7 @@ import wallbook.wording.Phrase;
  * print is one of an assessment, or one of the listed explanations that claim nothing of this
  * house.
  */
+@Order(10)
 class HonestyTest {
   private static final Pattern ABILITY =
       Pattern.compile(

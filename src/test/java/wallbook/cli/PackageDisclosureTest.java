@@ -59,6 +59,7 @@ class PackageDisclosureTest {
           PlaceUse.CAMERA);
 
   private static final Job JOB = Jobs.sample("lakeside");
+  private static final Set<String> SECRETS = secrets();
 
   /** Labels of the runs, and labels and names of the places, that the owner alone is told of. */
   private static Set<String> secrets() {
@@ -87,7 +88,8 @@ class PackageDisclosureTest {
   }
 
   private static Set<String> secretsIn(String text) {
-    return secrets().stream()
+    return SECRETS.stream()
+        .filter(text::contains)
         .filter(
             secret ->
                 Pattern.compile("(?<![\\p{Alnum}-])" + Pattern.quote(secret) + "(?![\\p{Alnum}-])")
@@ -144,10 +146,9 @@ class PackageDisclosureTest {
   @Test
   void theOwnersOwnMapTellsAll() throws IOException {
     Path map = BuiltSamples.folder("lakeside").resolve("label-map.pdf");
-    assertFalse(secretsIn(everythingIn(map)).isEmpty());
-    assertTrue(secretsIn(everythingIn(map)).size() > secrets().size() / 2);
-    assertTrue(
-        everythingIn(map).contains(Files.readString(Path.of("sample-jobs/lakeside/job.yaml"))));
+    String everything = everythingIn(map);
+    assertTrue(secretsIn(everything).size() > SECRETS.size() / 2);
+    assertTrue(everything.contains(Files.readString(Path.of("sample-jobs/lakeside/job.yaml"))));
   }
 
   /** Text on the pages, every text and stream of every object, unpacked. */

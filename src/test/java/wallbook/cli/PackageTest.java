@@ -5,26 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wallbook.AllWords;
@@ -44,33 +40,16 @@ import wallbook.wording.UnitSystem;
 import wallbook.wording.Wording;
 
 /** The packages of the sample jobs, built as a user builds them. */
-@TestInstance(Lifecycle.PER_CLASS)
+@Order(2)
 class PackageTest {
-  private final Map<String, Outcome> outcomes = new HashMap<>();
+  /** Texts and pictures of a document, read once for all that is asked of them. */
+  private static final Map<Arguments, PdfPages> PAGES = new ConcurrentHashMap<>();
 
-  private record Outcome(int exitCode, String out, String err, Path folder) {}
-
-  @BeforeAll
-  void build(@TempDir Path into) {
-    for (String sample : List.of("lakeside", "flat", "broken")) {
-      StringWriter out = new StringWriter();
-      StringWriter err = new StringWriter();
-      Path record = Path.of("sample-jobs", sample, "job.yaml");
-      int exitCode =
-          Main.run(
-              new PrintWriter(out, true),
-              new PrintWriter(err, true),
-              false,
-              "build",
-              record.toString(),
-              "--into",
-              into.resolve(sample).toString());
-      outcomes.put(
-          sample, new Outcome(exitCode, out.toString(), err.toString(), into.resolve(sample)));
-    }
+  private static Cli run(String sample) {
+    return BuiltSamples.built(sample).run();
   }
 
-  Stream<Arguments> documents() {
+  static Stream<Arguments> documents() {
     return Stream.of("lakeside", "flat")
         .flatMap(s -> Documents.all().stream().map(d -> new Arguments(s, d.file())));
   }
@@ -79,28 +58,28 @@ class PackageTest {
 
   @Test
   void theExitCodeTellsCleanFromWarningsFromErrors() {
-    assertEquals(ExitCode.WARNINGS, outcomes.get("lakeside").exitCode());
-    assertEquals(ExitCode.CLEAN, outcomes.get("flat").exitCode());
-    assertEquals(ExitCode.ERRORS, outcomes.get("broken").exitCode());
+    assertEquals(ExitCode.WARNINGS, run("lakeside").exitCode());
+    assertEquals(ExitCode.CLEAN, run("flat").exitCode());
+    assertEquals(ExitCode.ERRORS, run("broken").exitCode());
   }
 
   @Test
   void aRecordWithErrorsWritesNothing() {
-    assertFalse(Files.exists(outcomes.get("broken").folder()));
-    assertEquals("", outcomes.get("broken").out());
-    assertTrue(outcomes.get("broken").err().contains("job.yaml:"));
+    assertFalse(Files.exists(BuiltSamples.built("broken").into()));
+    assertEquals("", run("broken").out());
+    assertTrue(run("broken").err().contains("job.yaml:"));
   }
 
   @Test
   void theOutputSaysWhereThePackageIsAndWhatToOpen() {
-    String out = outcomes.get("lakeside").out();
+    String out = run("lakeside").out();
     assertTrue(out.contains("lakeside-r2"), out);
     assertTrue(out.contains("homeowner-manual.pdf"), out);
   }
 
   @Test
   void nothingIsPrintedAboutProgressWhenNobodyWatches() {
-    assertEquals("", outcomes.get("lakeside").err());
+    assertEquals("", run("lakeside").err());
   }
 
   @ParameterizedTest
@@ -112,7 +91,7 @@ class PackageTest {
   @ParameterizedTest
   @MethodSource("documents")
   void noPageIsBlankOrRunsOverItsMargins(Arguments which) throws IOException {
-    PdfPages pages = PdfPages.of(pdf(which));
+    PdfPages pages = pages(which);
     pages.assertNoneBlank();
     pages.assertInkInsideMargins();
     pages.assertNumbered();
@@ -149,7 +128,7 @@ class PackageTest {
   @MethodSource("documents")
   void everyDocumentSaysOnItsFirstPageWhomItIsForAndWhatFor(Arguments which) throws IOException {
     String words = plan(which).titleKey().replaceFirst("title$", "");
-    String first = PdfPages.of(pdf(which)).text(1).replaceAll("\\s+", " ");
+    String first = pages(which).text(1).replaceAll("\\s+", " ");
     for (String part : List.of("title", "reader", "purpose")) {
       String said = AllWords.ENGLISH.get(words + part);
       assertTrue(
@@ -163,7 +142,7 @@ class PackageTest {
   @MethodSource("documents")
   void theTextOfTheSmallJobsDocumentsIsAsApproved(Arguments which) throws IOException {
     if (which.sample().equals("flat")) {
-      PdfPages pages = PdfPages.of(pdf(which));
+      PdfPages pages = pages(which);
       StringBuilder text = new StringBuilder();
       for (int page = 1; page <= pages.count(); page++) {
         text.append("--- page ").append(page).append('\n').append(pages.text(page)).append('\n');
@@ -174,10 +153,10 @@ class PackageTest {
 
   @Test
   void theOfflinePageIsInThePackageAndTheOutputNamesIt() throws IOException {
-    String page = Files.readString(folder("lakeside").resolve(OfflinePage.FILE));
+    String page = Files.readString(BuiltSamples.folder("lakeside").resolve(OfflinePage.FILE));
     assertTrue(page.contains("id=\"run/KIT-02\""));
     assertFalse(page.contains("Security panel"), "the owner's copy was not asked for");
-    assertTrue(outcomes.get("lakeside").out().contains(OfflinePage.FILE));
+    assertTrue(run("lakeside").out().contains(OfflinePage.FILE));
   }
 
   @Test
@@ -215,7 +194,7 @@ class PackageTest {
   }
 
   private String text(Arguments which) throws IOException {
-    PdfPages pages = PdfPages.of(pdf(which));
+    PdfPages pages = pages(which);
     StringBuilder text = new StringBuilder();
     for (int page = 1; page <= pages.count(); page++) {
       text.append(pages.text(page));
@@ -233,7 +212,7 @@ class PackageTest {
       if (plan.disclosure() == Disclosure.OUTSIDE) {
         int most = plan.file().startsWith("trades/") ? 3 : 1;
         for (String sample : List.of("lakeside", "flat")) {
-          int pages = PdfPages.of(pdf(new Arguments(sample, plan.file()))).count();
+          int pages = pages(new Arguments(sample, plan.file())).count();
           assertTrue(pages <= most, sample + " " + plan.file() + ": " + pages + " pages");
         }
       }
@@ -243,7 +222,7 @@ class PackageTest {
   @Test
   void everyPlannedDocumentIsInThePackage() {
     for (DocumentPlan plan : Documents.all()) {
-      assertTrue(Files.exists(folder("lakeside").resolve(plan.file())), plan.file());
+      assertTrue(Files.exists(BuiltSamples.folder("lakeside").resolve(plan.file())), plan.file());
     }
   }
 
@@ -254,15 +233,15 @@ class PackageTest {
         .orElseThrow();
   }
 
-  private byte[] pdf(Arguments which) throws IOException {
-    return Files.readAllBytes(folder(which.sample()).resolve(which.file()));
+  private static byte[] pdf(Arguments which) {
+    try {
+      return Files.readAllBytes(BuiltSamples.folder(which.sample()).resolve(which.file()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
-  private Path folder(String sample) {
-    try (Stream<Path> packages = Files.list(outcomes.get(sample).folder())) {
-      return packages.filter(Files::isDirectory).findFirst().orElseThrow();
-    } catch (IOException e) {
-      throw new AssertionError(e);
-    }
+  private static PdfPages pages(Arguments which) {
+    return PAGES.computeIfAbsent(which, file -> PdfPages.of(pdf(file)));
   }
 }

@@ -14,20 +14,12 @@ import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class RecoverCommandTest {
   private static final Path RECORD = Path.of("sample-jobs/flat/job.yaml");
-  @TempDir private static Path folder;
-  private static Path report;
-
-  @BeforeAll
-  static void build() {
-    assertEquals(ExitCode.CLEAN, run("build", RECORD.toString(), "--into", folder.toString()));
-    report = folder.resolve("flat-r1/check-report.pdf");
-  }
+  private final Path report = BuiltSamples.folder("flat").resolve("check-report.pdf");
 
   @Test
   void theRecordComesBackToTheLastByte(@TempDir Path work) throws IOException {

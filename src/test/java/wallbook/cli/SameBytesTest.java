@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -15,21 +14,29 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wallbook.OtherJava;
 
 /** One record gives one package, byte for byte, wherever and by whichever Java it is built. */
+@Order(3)
 class SameBytesTest {
-  private static final Path HERE = Path.of(System.getProperty("java.home"));
   private static final Path JAVAS = Path.of("/usr/lib/jvm");
 
   @TempDir private Path place;
 
   @Test
   void timeZoneLocaleEncodingAndJavaChangeNoByte() throws Exception {
-    Process plain = build(HERE, "plain", "UTC", "en", "US", "UTF-8");
+    Process plain = build(OtherJava.HOME, "plain", "UTC", "en", "US", "UTF-8");
     Process odd =
-        build(anotherJava().orElse(HERE), "odd", "Pacific/Kiritimati", "tr", "TR", "ISO-8859-9");
+        build(
+            anotherJava().orElse(OtherJava.HOME),
+            "odd",
+            "Pacific/Kiritimati",
+            "tr",
+            "TR",
+            "ISO-8859-9");
     assertEquals(ExitCode.CLEAN, plain.waitFor(), () -> said("plain"));
     assertEquals(ExitCode.CLEAN, odd.waitFor(), () -> said("odd"));
 
@@ -47,17 +54,22 @@ class SameBytesTest {
   private Process build(
       Path java, String name, String zone, String language, String country, String encoding)
       throws IOException {
-    List<String> command = new ArrayList<>();
-    command.add(java.resolve("bin").resolve("java").toString());
-    command.add("-Djava.awt.headless=true");
-    command.add("-Duser.timezone=" + zone);
-    command.add("-Duser.language=" + language);
-    command.add("-Duser.country=" + country);
-    command.add("-Dfile.encoding=" + encoding);
-    command.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
-    command.addAll(List.of("build", "sample-jobs/flat/job.yaml"));
-    command.addAll(List.of("--into", place.resolve(name).toString()));
-    return new ProcessBuilder(command)
+    List<String> options =
+        List.of(
+            "-Duser.timezone=" + zone,
+            "-Duser.language=" + language,
+            "-Duser.country=" + country,
+            "-Dfile.encoding=" + encoding);
+    return new ProcessBuilder(
+            OtherJava.command(
+                java,
+                System.getProperty("java.class.path"),
+                Main.class.getName(),
+                options,
+                "build",
+                "sample-jobs/flat/job.yaml",
+                "--into",
+                place.resolve(name).toString()))
         .redirectErrorStream(true)
         .redirectOutput(place.resolve(name + ".txt").toFile())
         .start();

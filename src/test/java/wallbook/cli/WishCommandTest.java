@@ -33,14 +33,16 @@ class WishCommandTest {
 
   @Test
   void aPlaceIsFoundByIdByLabelOrByTheNameOfItsSpace() {
-    assertTrue(heading("grt-tv").endsWith("Great room, Television plate"), heading("grt-tv"));
-    assertTrue(heading("GRT-A").endsWith("Great room, Television plate"), heading("GRT-A"));
-    assertTrue(heading("great-room").endsWith("Great room"), heading("great-room"));
-    assertTrue(heading("Great Room").endsWith("Great room"), heading("Great Room"));
+    assertHeading("Great room, Television plate", "grt-tv");
+    assertHeading("Great room, Television plate", "GRT-A");
+    assertHeading("Great room", "great-room");
+    assertHeading("Great room", "Great Room");
   }
 
-  private static String heading(String at) {
-    return run("wish", LAKESIDE, "--wish", "more-wifi", "--at", at).out.lines().findFirst().get();
+  private static void assertHeading(String where, String at) {
+    String out = run("wish", LAKESIDE, "--wish", "more-wifi", "--at", at).out;
+    String heading = out.lines().findFirst().get();
+    assertTrue(heading.endsWith(where), heading);
   }
 
   @Test

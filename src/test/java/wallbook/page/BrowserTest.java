@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.TestFactory;
 import wallbook.compose.disclosure.Recipient;
 
@@ -22,6 +23,7 @@ import wallbook.compose.disclosure.Recipient;
  * themselves are in {@code src/test/browser/page.test.mjs}. Without a browser or its driver they
  * are skipped, but never on a build server.
  */
+@Order(1)
 class BrowserTest {
   private static final Path TESTS = Path.of("src/test/browser");
   private static final Path PAGES = Path.of("target/page");

@@ -2,10 +2,10 @@ package wallbook.page;
 
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import wallbook.AllWords;
 import wallbook.Jobs;
 import wallbook.assess.Assessments;
@@ -37,7 +37,9 @@ final class SamplePage {
       new Wording(Locale.forLanguageTag("es-US"), AllWords.SPANISH, UnitSystem.METRIC);
 
   private static final byte[] RECORD = "format: 1\n".getBytes(StandardCharsets.UTF_8);
-  private static final Map<String, PageView> VIEWS = new HashMap<>();
+  private static final Map<String, PageView> VIEWS = new ConcurrentHashMap<>();
+
+  private static final Map<String, String> PAGES = new ConcurrentHashMap<>();
 
   private SamplePage() {}
 
@@ -82,8 +84,9 @@ final class SamplePage {
         job.facts().invented().orElse(false));
   }
 
-  /** The page of a sample job. */
+  /** The page of a sample job; each is made once. */
   static String html(String sample, Recipient recipient) {
-    return html(Jobs.sample(sample), view(sample, recipient), ENGLISH);
+    return PAGES.computeIfAbsent(
+        sample + recipient, key -> html(Jobs.sample(sample), view(sample, recipient), ENGLISH));
   }
 }

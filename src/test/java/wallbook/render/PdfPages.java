@@ -22,7 +22,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
  * mm and the text.
  */
 public final class PdfPages {
-  private static final int DPI = 100;
+  private static final int DPI = 72;
   private static final double SIDE_MM = 15;
   private static final double EDGE_MM = 8;
 
@@ -32,27 +32,43 @@ public final class PdfPages {
   private static final double TEXT_BOTTOM_MM = 16.5;
   private static final double TOLERANCE_MM = 0.6;
 
+  private final byte[] pdf;
   private final List<String> texts = new ArrayList<>();
-  private final List<BufferedImage> pictures = new ArrayList<>();
+  private final List<Ink> inks = new ArrayList<>();
 
-  private PdfPages() {}
+  private PdfPages(byte[] pdf) {
+    this.pdf = pdf;
+  }
 
   public static PdfPages of(byte[] pdf) {
-    PdfPages pages = new PdfPages();
+    PdfPages pages = new PdfPages(pdf);
     try (PDDocument document = Loader.loadPDF(pdf)) {
-      PDFRenderer renderer = new PDFRenderer(document);
       PDFTextStripper stripper = new PDFTextStripper();
       stripper.setSortByPosition(true);
-      for (int page = 0; page < document.getNumberOfPages(); page++) {
-        stripper.setStartPage(page + 1);
-        stripper.setEndPage(page + 1);
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
         pages.texts.add(stripper.getText(document));
-        pages.pictures.add(renderer.renderImageWithDPI(page, DPI, ImageType.GRAY));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return pages;
+  }
+
+  /** Where ink is on each page; painted when first asked for, which most tests don't. */
+  private List<Ink> inks() {
+    if (inks.isEmpty()) {
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        PDFRenderer renderer = new PDFRenderer(document);
+        for (int page = 0; page < document.getNumberOfPages(); page++) {
+          inks.add(Ink.in(renderer.renderImageWithDPI(page, DPI, ImageType.GRAY)));
+        }
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return inks;
   }
 
   public int count() {
@@ -76,10 +92,7 @@ public final class PdfPages {
 
   /** The smallest box round all ink between head and foot of a page, in mm from the upper left. */
   public Box ink(int page) {
-    BufferedImage picture = pictures.get(page - 1);
-    int top = pixels(TEXT_TOP_MM);
-    int height = picture.getHeight() - top - pixels(TEXT_BOTTOM_MM);
-    return boxIn(picture, new Rectangle(0, top, picture.getWidth(), height));
+    return inks().get(page - 1).text();
   }
 
   /** Fails if a page has nothing between head and foot. */
@@ -92,15 +105,13 @@ public final class PdfPages {
   /** Fails if anything is printed into the margins, or cut off at them. */
   public void assertInkInsideMargins() {
     for (int page = 1; page <= count(); page++) {
-      BufferedImage picture = pictures.get(page - 1);
-      Box box = boxIn(picture, new Rectangle(0, 0, picture.getWidth(), picture.getHeight()));
-      double widthMm = millimetres(picture.getWidth());
-      double heightMm = millimetres(picture.getHeight());
+      Ink ink = inks().get(page - 1);
+      Box box = ink.all();
       String where = "page " + page + ": ink in " + box;
       assertTrue(box.left() >= SIDE_MM - TOLERANCE_MM, where);
-      assertTrue(box.left() + box.width() <= widthMm - SIDE_MM + TOLERANCE_MM, where);
+      assertTrue(box.left() + box.width() <= ink.widthMm() - SIDE_MM + TOLERANCE_MM, where);
       assertTrue(box.top() >= EDGE_MM, where);
-      assertTrue(box.top() + box.height() <= heightMm - EDGE_MM, where);
+      assertTrue(box.top() + box.height() <= ink.heightMm() - EDGE_MM, where);
     }
   }
 
@@ -115,28 +126,54 @@ public final class PdfPages {
   /** A box on a page, in mm; of no width if there is no ink. */
   public record Box(double left, double top, double width, double height) {}
 
+  /** The smallest boxes round all ink of a page and round that between head and foot. */
+  private record Ink(double widthMm, double heightMm, Box all, Box text) {
+    static Ink in(BufferedImage picture) {
+      int width = picture.getWidth();
+      int height = picture.getHeight();
+      int top = pixels(TEXT_TOP_MM);
+      int textHeight = height - top - pixels(TEXT_BOTTOM_MM);
+      return new Ink(
+          millimetres(width),
+          millimetres(height),
+          boxIn(picture, new Rectangle(0, 0, width, height)),
+          boxIn(picture, new Rectangle(0, top, width, textHeight)));
+    }
+  }
+
   private static Box boxIn(BufferedImage picture, Rectangle area) {
-    int left = Integer.MAX_VALUE;
-    int top = Integer.MAX_VALUE;
-    int right = -1;
-    int bottom = -1;
-    for (int y = area.y; y < area.y + area.height; y++) {
-      for (int x = area.x; x < area.x + area.width; x++) {
+    int top = area.y;
+    int bottom = area.y + area.height;
+    int left = area.x;
+    int right = area.x + area.width;
+    while (top < bottom && !hasInk(picture, left, top, right, top + 1)) {
+      top++;
+    }
+    if (top == bottom) {
+      return new Box(0, 0, 0, 0);
+    }
+    while (!hasInk(picture, left, bottom - 1, right, bottom)) {
+      bottom--;
+    }
+    while (!hasInk(picture, left, top, left + 1, bottom)) {
+      left++;
+    }
+    while (!hasInk(picture, right - 1, top, right, bottom)) {
+      right--;
+    }
+    return new Box(
+        millimetres(left), millimetres(top), millimetres(right - left), millimetres(bottom - top));
+  }
+
+  private static boolean hasInk(BufferedImage picture, int left, int top, int right, int bottom) {
+    for (int y = top; y < bottom; y++) {
+      for (int x = left; x < right; x++) {
         if ((picture.getRGB(x, y) & 0xFF) < 0xF0) {
-          left = Math.min(left, x);
-          top = Math.min(top, y);
-          right = Math.max(right, x);
-          bottom = y;
+          return true;
         }
       }
     }
-    return right < 0
-        ? new Box(0, 0, 0, 0)
-        : new Box(
-            millimetres(left),
-            millimetres(top),
-            millimetres(right + 1 - left),
-            millimetres(bottom + 1 - top));
+    return false;
   }
 
   private static int pixels(double millimetres) {

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
@@ -115,6 +116,7 @@ class TemplateSourceTest {
         Path.of(TemplateSource.class.getProtectionDomain().getCodeSource().getLocation().toURI());
     try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(jar));
         Stream<Path> files = Files.walk(classes)) {
+      zip.setLevel(Deflater.NO_COMPRESSION);
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         zip.putNextEntry(new ZipEntry(classes.relativize(file).toString().replace('\\', '/')));
         Files.copy(file, zip);

@@ -13,11 +13,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wallbook.quantity.Length;
 import wallbook.wording.Phrase;
 
+@Isolated("changes the default locale or time zone")
 class TemplatesTest {
   record View(
       String name,

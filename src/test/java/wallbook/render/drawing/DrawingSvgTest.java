@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -21,6 +22,7 @@ import wallbook.compose.drawing.ScaleUnit;
 import wallbook.compose.drawing.SymbolKind;
 import wallbook.render.Figure;
 
+@Isolated("changes the default locale or time zone")
 class DrawingSvgTest {
   private final DrawingSvg renderer = new DrawingSvg();
 

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,6 +40,7 @@ import wallbook.render.VeraPdf;
 import wallbook.stock.LabelArea;
 import wallbook.stock.LabelSheet;
 
+@Order(5)
 class LabelPrinterTest {
   private static final Job FLAT = Jobs.sample("flat");
   private static final Job LAKESIDE = Jobs.sample("lakeside");

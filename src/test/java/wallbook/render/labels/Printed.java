@@ -3,11 +3,11 @@ package wallbook.render.labels;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -39,7 +39,7 @@ record Printed(LabelSheet sheet, Optional<byte[]> pdf, List<SheetPage> pages, Fi
   private static final Wording WORDING =
       new Wording(Locale.US, AllWords.ENGLISH, UnitSystem.FEET_AND_INCHES);
   private static final LabelPrinter PRINTER = new LabelPrinter(LEGIBILITY, WORDING);
-  private static final Map<String, Printed> KEPT = new HashMap<>();
+  private static final Map<String, Printed> KEPT = new ConcurrentHashMap<>();
   private static final double MM_PER_INCH = 25.4;
 
   static LabelSheet sheet(String name) {
