@@ -6,20 +6,29 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** All assessments of a job, by what they are about. Immutable. */
 public final class Assessments {
   private final List<Assessment> all;
   private final Map<String, List<Assessment>> bySubject = new LinkedHashMap<>();
-  private final Map<String, Map<String, Assessment>> byTopic = new HashMap<>();
+
+  /** Of what was asked for: most things are never asked about by topic. */
+  private final Map<String, Map<String, Assessment>> byTopic = new ConcurrentHashMap<>();
 
   public Assessments(List<Assessment> all) {
     this.all = List.copyOf(all);
+    // Neighbours are about the same thing more often than not.
+    String last = null;
+    List<Assessment> ofLast = List.of();
     for (Assessment assessment : this.all) {
-      bySubject.computeIfAbsent(assessment.subject(), s -> new ArrayList<>()).add(assessment);
+      if (!assessment.subject().equals(last)) {
+        last = assessment.subject();
+        ofLast = bySubject.computeIfAbsent(last, s -> new ArrayList<>());
+      }
+      ofLast.add(assessment);
     }
     bySubject.replaceAll((subject, list) -> List.copyOf(list));
-    bySubject.forEach((subject, list) -> byTopic.put(subject, firstOfTopic(list)));
   }
 
   /** Every assessment in the order it was made. */
@@ -39,7 +48,15 @@ public final class Assessments {
 
   /** The one about one thing with exactly the given topic, if it was made. */
   public Optional<Assessment> find(String subject, String topic) {
-    return Optional.ofNullable(byTopic.getOrDefault(subject, Map.of()).get(topic));
+    List<Assessment> about = bySubject.get(subject);
+    if (about == null) {
+      return Optional.empty();
+    }
+    Map<String, Assessment> known = byTopic.get(subject);
+    if (known == null) {
+      known = byTopic.computeIfAbsent(subject, s -> firstOfTopic(about));
+    }
+    return Optional.ofNullable(known.get(topic));
   }
 
   private static Map<String, Assessment> firstOfTopic(List<Assessment> assessments) {

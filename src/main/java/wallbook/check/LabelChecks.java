@@ -107,6 +107,9 @@ final class LabelChecks implements Check {
 
   /** The text without accents, and with single blanks. */
   private static String plain(String text) {
+    if (isPrintable(text)) {
+      return text;
+    }
     return Normalizer.normalize(text, Normalizer.Form.NFD)
         .replaceAll("\\p{M}", "")
         .replaceAll("[\\u2010-\\u2015\\u2212]", "-")

@@ -1,6 +1,7 @@
 package wallbook.check;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import wallbook.record.RunTest;
 import wallbook.record.TestKind;
 import wallbook.record.TestResult;
@@ -31,9 +32,16 @@ final class TestHistory {
   private static boolean makesGood(RunTest later, RunTest failed, List<RunTest> tests) {
     boolean after =
         later.date().isAfter(failed.date())
-            || (later.date().equals(failed.date()) && tests.indexOf(later) > tests.indexOf(failed));
+            || (later.date().equals(failed.date()) && index(tests, later) > index(tests, failed));
     boolean asDeep = later.kind() == failed.kind() || depth(later.kind()) > depth(failed.kind());
     return later.result() == TestResult.PASS && after && asDeep;
+  }
+
+  private static int index(List<RunTest> tests, RunTest test) {
+    return IntStream.range(0, tests.size())
+        .filter(i -> tests.get(i) == test)
+        .findFirst()
+        .orElse(-1);
   }
 
   /** How much a kind of test includes of those before it. */

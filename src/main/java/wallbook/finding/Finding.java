@@ -37,7 +37,7 @@ public record Finding(
   public Finding {
     Objects.requireNonNull(severity);
     Objects.requireNonNull(position);
-    if (!name.matches("[a-z]+(-[a-z0-9]+)*")) {
+    if (!isName(name)) {
       throw new IllegalArgumentException("not a finding name: " + name);
     }
   }
@@ -58,6 +58,29 @@ public record Finding(
         Optional.empty(),
         Phrase.of("finding." + name + ".message", namesAndValues),
         Phrase.of("finding." + name + ".remedy", namesAndValues));
+  }
+
+  /** Lower-case words and numbers, the first a word, with hyphens between them. */
+  private static boolean isName(String name) {
+    char before = '-';
+    boolean first = true;
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      boolean letter = c >= 'a' && c <= 'z';
+      boolean digit = c >= '0' && c <= '9' && !first;
+      if (c == '-' ? before == '-' : !letter && !digit) {
+        return false;
+      }
+      first &= c != '-';
+      before = c;
+    }
+    return before != '-';
+  }
+
+  /** Fewer parts than make two findings differ, since this is asked of each. */
+  @Override
+  public int hashCode() {
+    return 31 * name.hashCode() + position.line();
   }
 
   /** This finding with what was found, as written in the record. */

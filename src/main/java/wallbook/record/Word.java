@@ -1,7 +1,5 @@
 package wallbook.record;
 
-import java.util.Locale;
-
 /** A choice of the record, written as a lower-case word with underscores. */
 public interface Word {
 
@@ -10,6 +8,6 @@ public interface Word {
 
   /** The word as written in the record. */
   default String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return Words.of(this);
   }
 }

@@ -1,9 +1,8 @@
 package wallbook.reference;
 
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One row of a {@link Table}. A cell that is empty is absent; a cell asked for under a name that is
@@ -12,22 +11,22 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class Row {
   private final Table table;
-  private final Map<String, String> cells;
+  private final String[] cells;
+  private final OptionalDouble[] numbers;
   private volatile Source source;
-  private final Map<String, OptionalDouble> numbers = new ConcurrentHashMap<>();
 
-  Row(Table table, Map<String, String> cells) {
+  /**
+   * @param cells in the order of the table's columns
+   */
+  Row(Table table, String... cells) {
     this.table = table;
-    this.cells = Map.copyOf(cells);
+    this.cells = cells.clone();
+    this.numbers = new OptionalDouble[cells.length];
   }
 
   /** Text of a cell; empty if the cell is. */
   public String text(String column) {
-    String cell = cells.get(column);
-    if (cell == null) {
-      throw table.broken("no column " + column);
-    }
-    return cell;
+    return cells[index(column)];
   }
 
   public Optional<String> textIfAny(String column) {
@@ -37,16 +36,25 @@ public final class Row {
   /** Number of a cell, in the unit that the column's name says. */
   public double number(String column) {
     return numberIfAny(column)
-        .orElseThrow(() -> table.broken("empty cell in " + column + " of " + cells));
+        .orElseThrow(() -> table.broken("empty cell in " + column + " of " + List.of(cells)));
   }
 
   public OptionalDouble numberIfAny(String column) {
-    OptionalDouble known = numbers.get(column);
-    return known == null ? numbers.computeIfAbsent(column, this::readNumber) : known;
+    int index = index(column);
+    OptionalDouble known = numbers[index];
+    if (known == null) {
+      // Read twice by two threads it is the same number.
+      known = readNumber(column, cells[index]);
+      numbers[index] = known;
+    }
+    return known;
   }
 
-  private OptionalDouble readNumber(String column) {
-    String text = text(column);
+  private int index(String column) {
+    return table.index(column).orElseThrow(() -> table.broken("no column " + column));
+  }
+
+  private OptionalDouble readNumber(String column, String text) {
     if (text.isEmpty()) {
       return OptionalDouble.empty();
     }
@@ -77,8 +85,8 @@ public final class Row {
   }
 
   private Source readSource() {
-    String citation = cells.getOrDefault("source", "");
-    String status = cells.getOrDefault("status", "");
+    String citation = table.index("source").map(i -> cells[i]).orElse("");
+    String status = table.index("status").map(i -> cells[i]).orElse("");
     return new Source(
         citation.isEmpty() ? table.source().citation() : citation,
         status.isEmpty() ? table.source().standing() : Standing.of(status));

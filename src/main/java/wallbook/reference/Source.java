@@ -8,6 +8,8 @@ package wallbook.reference;
  * @param standing how far the figure may be trusted
  */
 public record Source(String citation, Standing standing) {
+  private static final String SEPARATOR = "; ";
+
   public Source {
     if (citation.isBlank()) {
       throw new IllegalArgumentException("a source without a citation");
@@ -16,12 +18,21 @@ public record Source(String citation, Standing standing) {
 
   /** Joins two sources of one result: what both cite, each once, and the weaker standing. */
   public Source and(Source other) {
-    StringBuilder joined = new StringBuilder(citation);
-    for (String part : other.citation.split("; ")) {
-      if (!citation.contains(part)) {
-        joined.append("; ").append(part);
-      }
+    Standing weaker = standing.weaker(other.standing);
+    if (citation.contains(other.citation)) {
+      return weaker == standing ? this : new Source(citation, weaker);
     }
-    return new Source(joined.toString(), standing.weaker(other.standing));
+    StringBuilder joined = new StringBuilder(citation);
+    int begin = 0;
+    while (begin <= other.citation.length()) {
+      int separator = other.citation.indexOf(SEPARATOR, begin);
+      int end = separator < 0 ? other.citation.length() : separator;
+      String part = other.citation.substring(begin, end);
+      if (!citation.contains(part)) {
+        joined.append(SEPARATOR).append(part);
+      }
+      begin = end + SEPARATOR.length();
+    }
+    return new Source(joined.toString(), weaker);
   }
 }

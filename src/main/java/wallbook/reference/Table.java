@@ -22,15 +22,21 @@ public final class Table {
   private final String name;
   private final Map<String, String> head;
   private final List<String> columns;
+  private final Map<String, Integer> indices = new HashMap<>();
   private final List<Row> rows;
-  private final Map<List<String>, Row> byKey = new HashMap<>();
+  private final Map<Object, Row> byKey = new HashMap<>();
   private final List<String> keyColumns;
 
-  Table(
-      String name, Map<String, String> head, List<String> columns, List<Map<String, String>> rows) {
+  /**
+   * @param rows cells of each row in the order of the columns
+   */
+  Table(String name, Map<String, String> head, List<String> columns, List<String[]> rows) {
     this.name = name;
     this.head = Map.copyOf(head);
     this.columns = List.copyOf(columns);
+    for (String column : this.columns) {
+      indices.put(column, indices.size());
+    }
     this.keyColumns = List.of(required("key").split("\\s*,\\s*"));
     required("title");
     required("source");
@@ -43,9 +49,9 @@ public final class Table {
       throw broken("key names no column: " + unknown);
     }
     for (Row row : this.rows) {
-      List<String> key = keyColumns.stream().map(row::text).toList();
-      if (byKey.put(key, row) != null) {
-        throw broken("two rows with key " + key);
+      String[] key = keyColumns.stream().map(row::text).toArray(String[]::new);
+      if (byKey.put(key(key), row) != null) {
+        throw broken("two rows with key " + List.of(key));
       }
       row.source();
     }
@@ -81,7 +87,17 @@ public final class Table {
 
   /** The row with the given key values, in the order of the head's {@code key} entry. */
   public Optional<Row> find(String... key) {
-    return Optional.ofNullable(byKey.get(List.of(key)));
+    return Optional.ofNullable(byKey.get(key(key)));
+  }
+
+  /** What a row is kept under: most have a single value, and a text is found sooner than a list. */
+  private static Object key(String... values) {
+    return values.length == 1 ? values[0] : List.of(values);
+  }
+
+  /** Where a column stands, counted from 0, if there is one of the name. */
+  Optional<Integer> index(String column) {
+    return Optional.ofNullable(indices.get(column));
   }
 
   /**

@@ -45,7 +45,8 @@ public final class Tables {
    * @throws IllegalStateException if there is no such table or it is broken
    */
   public Table table(String name) {
-    return read.computeIfAbsent(name, Tables::load);
+    Table known = read.get(name);
+    return known == null ? read.computeIfAbsent(name, Tables::load) : known;
   }
 
   /**
@@ -107,7 +108,7 @@ public final class Tables {
     }
     in.reset();
     try (CSVParser parser = ROWS.parse(in)) {
-      List<Map<String, String>> rows = new ArrayList<>();
+      List<String[]> rows = new ArrayList<>();
       for (CSVRecord record : parser) {
         if (!record.isConsistent()) {
           throw new IllegalStateException(
@@ -119,7 +120,7 @@ public final class Tables {
                   + record.size()
                   + " cells");
         }
-        rows.add(record.toMap());
+        rows.add(record.values());
       }
       return new Table(name, head, parser.getHeaderNames(), rows);
     }

@@ -31,6 +31,12 @@ public record Phrase(String key, Map<String, Object> arguments) {
     if (namesAndValues.length % 2 != 0) {
       throw new IllegalArgumentException("a name without a value in phrase " + key);
     }
+    // Thousands are made of a large house, nearly all with few arguments.
+    if (namesAndValues.length == 0) {
+      return new Phrase(key, Map.of());
+    } else if (namesAndValues.length == 2) {
+      return new Phrase(key, Map.of((String) namesAndValues[0], namesAndValues[1]));
+    }
     Map<String, Object> arguments = new LinkedHashMap<>();
     for (int i = 0; i < namesAndValues.length; i += 2) {
       arguments.put((String) namesAndValues[i], namesAndValues[i + 1]);

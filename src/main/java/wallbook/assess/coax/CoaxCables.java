@@ -1,6 +1,8 @@
 package wallbook.assess.coax;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import wallbook.quantity.Decibels;
 import wallbook.quantity.Frequency;
 import wallbook.quantity.LinearAttenuation;
@@ -20,12 +22,17 @@ import wallbook.reference.Tables;
  */
 public final class CoaxCables {
   private final Tables tables;
+  private final Map<CoaxSeries, CoaxCable> known = new ConcurrentHashMap<>();
 
   public CoaxCables(Tables tables) {
     this.tables = tables;
   }
 
   public CoaxCable of(CoaxSeries series) {
+    return known.computeIfAbsent(series, this::read);
+  }
+
+  private CoaxCable read(CoaxSeries series) {
     Row row = tables.table("coax-cables").row(series.word());
     return new CoaxCable(
         Resistance.ohms(row.number("impedance_ohm")),

@@ -27,6 +27,7 @@ final class PairRun {
   private final CableTemperature temperature;
   private final List<JudgedTest> tests;
   private final Optional<JudgedTest> failed;
+  private final List<WireFault> faults;
 
   PairRun(Job job, Run run, List<JudgedTest> tests) {
     this.run = run;
@@ -34,6 +35,10 @@ final class PairRun {
     this.temperature = CableTemperature.of(job, run);
     this.tests = List.copyOf(tests);
     this.failed = failed(this.tests);
+    this.faults =
+        newest(this.tests.stream().filter(t -> WireMap.isIn(t.test())))
+            .map(JudgedTest::faults)
+            .orElse(List.of());
   }
 
   Run run() {
@@ -78,10 +83,9 @@ final class PairRun {
 
   /** Faults that the newest wire map shows on any of the given pairs, in words. */
   Optional<Phrase> faultOn(List<String> pairs) {
-    List<WireFault> faults =
-        newest(tests.stream().filter(t -> WireMap.isIn(t.test())))
-            .map(JudgedTest::faults)
-            .orElse(List.of());
+    if (faults.isEmpty()) {
+      return Optional.empty();
+    }
     return PairWords.list(
             faults.stream()
                 .filter(fault -> pairs.stream().anyMatch(fault.pairs()::contains))

@@ -35,8 +35,10 @@ final class PowerAssessor {
 
   List<Assessment> assess(PairRun run) {
     List<Assessment> assessments = new ArrayList<>();
+    boolean known = run.length().isPresent() || run.resistanceTest().isPresent();
+    Optional<PairLoop.Loop> loop = known ? Optional.of(loops.channel(run)) : Optional.empty();
     for (PowerClass powerClass : classes) {
-      assessments.add(assess(run, powerClass));
+      assessments.add(assess(run, powerClass, loop));
     }
     OptionalInt highest =
         IntStream.range(0, classes.size()).filter(i -> assessments.get(i).holds()).max();
@@ -46,12 +48,15 @@ final class PowerAssessor {
       PowerClass powerClass = classes.get(highest.getAsInt());
       Assessment delivered = assessments.get(highest.getAsInt());
       assessments.add(highest(run, powerClass, delivered));
-      draw(run, powerClass, delivered).ifPresent(assessments::add);
+      draw(run, powerClass, delivered, loop.orElseThrow()).ifPresent(assessments::add);
     }
     return assessments;
   }
 
-  private Assessment assess(PairRun run, PowerClass powerClass) {
+  /**
+   * @param loop its loop, if the record tells what to compute it of
+   */
+  private Assessment assess(PairRun run, PowerClass powerClass, Optional<PairLoop.Loop> loop) {
     Assessment.Builder builder =
         run.ask(
             "pairs.poe.class-" + powerClass.number(),
@@ -61,15 +66,15 @@ final class PowerAssessor {
     if (hindrance.isPresent()) {
       return builder.limitedBy(hindrance.get()).verdict(Verdict.BEYOND, powerClass.citation());
     }
-    if (run.length().isEmpty() && run.resistanceTest().isEmpty()) {
+    if (loop.isEmpty()) {
       return builder.notStated(
           List.of(Phrase.of("pairs.missing.length-or-loop")), powerClass.citation());
     }
-    return deliver(run, powerClass, builder);
+    return deliver(run, powerClass, loop.get(), builder);
   }
 
-  private Assessment deliver(PairRun run, PowerClass powerClass, Assessment.Builder builder) {
-    PairLoop.Loop loop = loops.channel(run);
+  private Assessment deliver(
+      PairRun run, PowerClass powerClass, PairLoop.Loop loop, Assessment.Builder builder) {
     Resistance powered = powerClass.loopOf(loop.resistance());
     Source source = powerClass.citation().and(loop.source());
     Optional<PowerOverPairs> power =
@@ -178,8 +183,8 @@ final class PowerAssessor {
   }
 
   /** What the source must give for a device that takes all that its class allows. */
-  private Optional<Assessment> draw(PairRun run, PowerClass powerClass, Assessment delivered) {
-    PairLoop.Loop loop = loops.channel(run);
+  private Optional<Assessment> draw(
+      PairRun run, PowerClass powerClass, Assessment delivered, PairLoop.Loop loop) {
     return PowerOverPairs.forDevice(
             powerClass.required(), powerClass.voltage(), powerClass.loopOf(loop.resistance()))
         .map(

@@ -68,13 +68,17 @@ final class WireMap {
     Map<Integer, Integer> reached = new TreeMap<>();
     for (int pin = 1; pin <= PINS; pin++) {
       String far = wireMap.get(pin - 1).strip().toLowerCase(Locale.ROOT);
-      if (far.matches("[1-8]")) {
+      if (isPin(far)) {
         reached.put(pin, Integer.valueOf(far));
       } else if (!far.equals(OPEN)) {
         return Optional.empty();
       }
     }
     return Optional.of(reached);
+  }
+
+  private static boolean isPin(String text) {
+    return text.length() == 1 && text.charAt(0) >= '1' && text.charAt(0) <= '0' + PINS;
   }
 
   private List<WireFault> misconnections(Map<Integer, Integer> reached) {

@@ -2,7 +2,10 @@ package wallbook.assess.fibre;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import wallbook.assess.Assessment;
+import wallbook.record.FibreClass;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
 
@@ -50,6 +53,7 @@ public final class FibreAssessor {
   /** Assessments of all fibre runs, in the record's order of runs. */
   public List<Assessment> assess(Job job) {
     List<FibreLink> all = links.of(job);
+    Map<String, Set<FibreClass>> classesAtHeads = JoinJudge.classesAtHeads(all);
     List<Assessment> assessments = new ArrayList<>();
     for (FibreLink link : all) {
       applications.forEach(a -> assessments.add(applicationJudge.judge(link, a)));
@@ -59,7 +63,7 @@ public final class FibreAssessor {
         assessments.addAll(budgets.of(link));
         tested.judge(link, job.testsOf(link.run())).ifPresent(assessments::add);
         assessments.addAll(lossTests.of(link));
-        assessments.addAll(joins.of(link, all));
+        assessments.addAll(joins.of(link, classesAtHeads));
         assessments.addAll(bends.of(job, link.run()));
       }
     }

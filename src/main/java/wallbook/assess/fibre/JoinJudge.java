@@ -1,7 +1,9 @@
 package wallbook.assess.fibre;
 
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -28,9 +30,9 @@ final class JoinJudge {
   }
 
   /**
-   * @param all links of the job, among them the one asked about
+   * @param classes classes of all fibres that end at a head, by its id
    */
-  List<Assessment> of(FibreLink link, List<FibreLink> all) {
+  List<Assessment> of(FibreLink link, Map<String, Set<FibreClass>> classes) {
     if (link.fibreClass().isEmpty()) {
       return List.of();
     }
@@ -39,12 +41,22 @@ final class JoinJudge {
     if (!own.isSingleMode()) {
       others.add(FibreClass.OS2);
     }
-    all.stream()
-        .filter(other -> heads(other.run()).stream().anyMatch(heads(link.run())::contains))
-        .flatMap(other -> other.fibreClass().stream())
-        .forEach(others::add);
+    heads(link.run()).forEach(head -> others.addAll(classes.getOrDefault(head, Set.of())));
     others.removeIf(other -> other == own || (other.isSingleMode() && own.isSingleMode()));
     return others.stream().map(other -> judge(link, own, other)).toList();
+  }
+
+  /** Classes of the links that end at each head, by its id. */
+  static Map<String, Set<FibreClass>> classesAtHeads(List<FibreLink> links) {
+    Map<String, Set<FibreClass>> classes = new HashMap<>();
+    for (FibreLink link : links) {
+      for (String head : heads(link.run())) {
+        link.fibreClass()
+            .ifPresent(
+                c -> classes.computeIfAbsent(head, h -> EnumSet.noneOf(FibreClass.class)).add(c));
+      }
+    }
+    return classes;
   }
 
   private Assessment judge(FibreLink link, FibreClass own, FibreClass other) {
