@@ -26,6 +26,11 @@ final class BendChecks implements Check {
   }
 
   @Override
+  public boolean findsErrors() {
+    return false;
+  }
+
+  @Override
   public void look(Job job, Findings findings) {
     for (Conduit conduit : job.conduits()) {
       sections(conduit).forEach(section -> checkSection(conduit, section, findings));

@@ -17,6 +17,11 @@ import wallbook.wording.Phrase;
 /** Cable types that the record describes: the facts their medium asks for, and no others. */
 final class CableChecks implements Check {
   @Override
+  public boolean findsErrors() {
+    return false;
+  }
+
+  @Override
   public void look(Job job, Findings findings) {
     job.record().cables().forEach(cable -> checkFacts(cable, findings));
   }

@@ -17,6 +17,11 @@ final class CableGapChecks implements Check {
   }
 
   @Override
+  public boolean findsErrors() {
+    return false;
+  }
+
+  @Override
   public void look(Job job, Findings findings) {
     Map<String, Boolean> inConduit = new HashMap<>();
     for (Run run : job.runs()) {

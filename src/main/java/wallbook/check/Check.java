@@ -15,4 +15,9 @@ interface Check {
   default boolean needsWholeRecord() {
     return false;
   }
+
+  /** Whether what it finds may be an error. The others can wait where only errors matter. */
+  default boolean findsErrors() {
+    return true;
+  }
 }

@@ -3,6 +3,7 @@ package wallbook.check;
 import java.util.List;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
+import wallbook.finding.Severity;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
 
@@ -56,6 +57,16 @@ public final class Checks {
   /** Everything found in a job that was read whole, in report order; uses all processors. */
   public List<Finding> check(Job job) {
     return run(job, checks);
+  }
+
+  /**
+   * The errors alone of a job that was read whole, in report order: for those who answer from a
+   * sound record and have no use for its gaps.
+   */
+  public List<Finding> errors(Job job) {
+    return run(job, checks.stream().filter(Check::findsErrors).toList()).stream()
+        .filter(finding -> finding.severity() == Severity.ERROR)
+        .toList();
   }
 
   /**

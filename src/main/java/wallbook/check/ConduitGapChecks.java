@@ -17,6 +17,11 @@ final class ConduitGapChecks implements Check {
   }
 
   @Override
+  public boolean findsErrors() {
+    return false;
+  }
+
+  @Override
   public void look(Job job, Findings findings) {
     for (Conduit conduit : job.conduits()) {
       boolean unfit =

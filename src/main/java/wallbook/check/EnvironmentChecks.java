@@ -41,6 +41,11 @@ final class EnvironmentChecks implements Check {
   }
 
   @Override
+  public boolean findsErrors() {
+    return false;
+  }
+
+  @Override
   public void look(Job job, Findings findings) {
     for (Run run : job.runs()) {
       Cable cable = job.cableOf(run);

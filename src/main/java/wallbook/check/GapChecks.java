@@ -37,6 +37,11 @@ final class GapChecks implements Check {
   }
 
   @Override
+  public boolean findsErrors() {
+    return false;
+  }
+
+  @Override
   public void look(Job job, Findings findings) {
     checkPlaces(job, findings);
     for (Head head : job.heads()) {

@@ -9,6 +9,11 @@ import wallbook.record.Photo;
 /** Photographs: what they show. Whether documents can show them, reading tells. */
 final class PhotoChecks implements Check {
   @Override
+  public boolean findsErrors() {
+    return false;
+  }
+
+  @Override
   public void look(Job job, Findings findings) {
     for (Photo photo : job.photos()) {
       if (photo.place().isEmpty() && photo.space().isEmpty() && photo.head().isEmpty()) {

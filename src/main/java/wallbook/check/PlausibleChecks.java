@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
@@ -28,8 +29,11 @@ final class PlausibleChecks implements Check {
   private record Range(
       Optional<Object> neverBelow, Object least, Object most, Optional<Object> neverAbove) {}
 
+  /** A field to look at: one that has a range, or that holds things with fields to look at. */
+  private record Step(Field field, Optional<Range> range) {}
+
   private final Table ranges;
-  private final Map<Field, Optional<Range>> rangeOfField = new ConcurrentHashMap<>();
+  private final Map<Class<?>, List<Step>> known = new ConcurrentHashMap<>();
 
   PlausibleChecks(Tables tables) {
     this.ranges = tables.table("plausible-values");
@@ -41,32 +45,53 @@ final class PlausibleChecks implements Check {
   }
 
   private void walk(Record thing, Findings findings) {
-    Shape shape = Shape.of(thing.getClass());
-    for (Field field : shape.fields()) {
-      Object value = field.value(thing);
-      List<?> items =
-          value instanceof List<?> list
-              ? list
-              : value instanceof Optional<?> optional ? optional.stream().toList() : List.of(value);
-      for (Object item : items) {
-        if (item instanceof Quantity || item instanceof Integer) {
-          compare(thing, field, item, findings);
-        } else if (item instanceof Record inner && Shape.of(inner.getClass()).hasOrigin()) {
-          walk(inner, findings);
-        }
+    for (Step step : steps(thing.getClass())) {
+      Object value = step.field().value(thing);
+      if (value instanceof List<?> list) {
+        list.forEach(item -> look(thing, step, item, findings));
+      } else if (value instanceof Optional<?> optional) {
+        optional.ifPresent(item -> look(thing, step, item, findings));
+      } else {
+        look(thing, step, value, findings);
       }
     }
   }
 
-  private void compare(Record thing, Field field, Object value, Findings findings) {
-    Optional<Range> range = rangeOfField.computeIfAbsent(field, f -> range(thing.getClass(), f));
-    if (range.isEmpty()) {
-      return;
+  private void look(Record thing, Step step, Object value, Findings findings) {
+    if (step.range().isPresent()) {
+      compare(thing, step.field(), step.range().get(), value, findings);
+    } else {
+      walk((Record) value, findings);
     }
-    Optional<Object> neverBelow = range.get().neverBelow();
-    Object least = range.get().least();
-    Object most = range.get().most();
-    Optional<Object> neverAbove = range.get().neverAbove();
+  }
+
+  /** Most fields are words and names; asking each of each thing for its value takes its time. */
+  private List<Step> steps(Class<? extends Record> type) {
+    List<Step> steps = known.get(type);
+    if (steps == null) {
+      steps = Shape.of(type).fields().stream().flatMap(field -> step(type, field)).toList();
+      known.put(type, steps);
+    }
+    return steps;
+  }
+
+  private Stream<Step> step(Class<? extends Record> type, Field field) {
+    if (Quantity.class.isAssignableFrom(field.type()) || field.type() == Integer.class) {
+      return range(type, field).map(range -> new Step(field, Optional.of(range))).stream();
+    }
+    boolean deeper =
+        field.type().isRecord()
+            && Shape.of(field.type().asSubclass(Record.class)).hasOrigin()
+            && !steps(field.type().asSubclass(Record.class)).isEmpty();
+    return deeper ? Stream.of(new Step(field, Optional.empty())) : Stream.empty();
+  }
+
+  private static void compare(
+      Record thing, Field field, Range range, Object value, Findings findings) {
+    Optional<Object> neverBelow = range.neverBelow();
+    Object least = range.least();
+    Object most = range.most();
+    Optional<Object> neverAbove = range.neverAbove();
     boolean usual = order(value, least) >= 0 && order(value, most) <= 0;
     if (usual && neverAbove.isEmpty() && neverBelow.isEmpty()) {
       return;

@@ -38,6 +38,11 @@ final class PositionGapChecks implements Check {
   }
 
   @Override
+  public boolean findsErrors() {
+    return false;
+  }
+
+  @Override
   public void look(Job job, Findings findings) {
     Set<String> stubOuts = job.stubOuts().stream().map(StubOut::place).collect(Collectors.toSet());
     Map<String, List<Place>> earlier = new HashMap<>();

@@ -24,6 +24,11 @@ final class RunGapChecks implements Check {
   }
 
   @Override
+  public boolean findsErrors() {
+    return false;
+  }
+
+  @Override
   public void look(Job job, Findings findings) {
     Set<String> excepted = new HashSet<>();
     job.exceptions().stream().map(ExceptionItem::run).forEach(id -> id.ifPresent(excepted::add));

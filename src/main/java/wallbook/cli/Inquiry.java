@@ -2,10 +2,12 @@ package wallbook.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wallbook.check.Checks;
 import wallbook.compose.Composition;
 import wallbook.record.Job;
 import wallbook.record.PrintUnits;
@@ -59,7 +61,9 @@ final class Inquiry {
   private Optional<Composition> compute(
       Tables tables, Console console, BiFunction<Reading, Wording, Composition> computation)
       throws TemplateProblem {
-    Reading reading = Reading.withoutPictures(record, tables);
+    // While one processor reads the record, another one makes what will be asked of it.
+    CompletableFuture<Checks> checks = CompletableFuture.supplyAsync(() -> new Checks(tables));
+    Reading reading = Reading.forAnswer(record, tables, checks);
     if (reading.job().isEmpty()) {
       reading = Reading.of(record, tables);
     }

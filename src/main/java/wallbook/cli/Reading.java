@@ -3,6 +3,7 @@ package wallbook.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import wallbook.check.Checks;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
@@ -26,9 +27,19 @@ record Reading(Optional<Job> job, Optional<Job> about, List<Finding> findings) {
     return of(new JobReader(tables).read(record), tables);
   }
 
-  /** Reads and checks a record for an answer in words, which takes no pictures. */
-  static Reading withoutPictures(Path record, Tables tables) {
-    return of(new JobReader(tables).withoutPictures().read(record), tables);
+  /**
+   * Reads a record for an answer in words, which takes no pictures and rests on a record without
+   * errors, whatever else may be said of it.
+   *
+   * @param checks may still be in the making while the record is read
+   * @return the job, if there is no error, with findings that are errors only
+   */
+  static Reading forAnswer(Path record, Tables tables, CompletableFuture<Checks> checks) {
+    ReadResult result = new JobReader(tables).withoutPictures().read(record);
+    Findings findings = new Findings();
+    result.job().map(checks.join()::errors).ifPresent(findings::addAll);
+    Optional<Job> job = result.job().filter(j -> !findings.hasErrors());
+    return new Reading(job, result.soundPart(), findings.inReportOrder());
   }
 
   private static Reading of(ReadResult result, Tables tables) {

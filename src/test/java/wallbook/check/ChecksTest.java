@@ -36,6 +36,13 @@ class ChecksTest {
   }
 
   @Test
+  void theErrorsAloneAreThoseOfTheWholeReport() {
+    assertEquals(
+        CHECKS.check(JOB).stream().filter(f -> f.severity() == Severity.ERROR).toList(),
+        CHECKS.errors(JOB));
+  }
+
+  @Test
   void ofAPartOfARecordNothingIsSaidToBeMissing() {
     List<String> whole = CHECKS.check(JOB).stream().map(Finding::name).toList();
     List<String> part = CHECKS.checkSoundPart(JOB).stream().map(Finding::name).toList();

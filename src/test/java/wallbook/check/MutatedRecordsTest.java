@@ -1,5 +1,7 @@
 package wallbook.check;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -14,6 +16,8 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import wallbook.AllWords;
 import wallbook.Jobs;
+import wallbook.finding.Finding;
+import wallbook.finding.Severity;
 import wallbook.read.ReadResult;
 
 /**
@@ -47,7 +51,13 @@ class MutatedRecordsTest {
     result
         .job()
         .ifPresentOrElse(
-            job -> CHECKS.check(job).forEach(AllWords::sayInEveryLanguage),
+            job -> {
+              List<Finding> findings = CHECKS.check(job);
+              findings.forEach(AllWords::sayInEveryLanguage);
+              assertEquals(
+                  findings.stream().filter(f -> f.severity() == Severity.ERROR).toList(),
+                  CHECKS.errors(job));
+            },
             () ->
                 result
                     .soundPart()

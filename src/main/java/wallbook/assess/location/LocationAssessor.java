@@ -46,6 +46,11 @@ public final class LocationAssessor {
     return List.copyOf(found);
   }
 
+  /** What is to be said of the length of one run. */
+  public List<Assessment> assess(Job job, Run run) {
+    return lengths.about(run, job, new Positions(job, tables));
+  }
+
   /** The coordinates stand in the question's words, since a result has one value: the height. */
   private static Assessment position(Place place, Position position) {
     if (position.plan().isEmpty()) {

@@ -59,12 +59,13 @@ public final class LowVoltageAssessor {
   /** What is to be said of the low-voltage feeds of a job, in the order of its runs. */
   public List<Assessment> assess(Job job) {
     List<Assessment> all = new ArrayList<>();
-    for (Run run : job.runs()) {
-      if (WireUse.forSupply(job, run)) {
-        all.addAll(of(job, run));
-      }
-    }
+    job.runs().forEach(run -> all.addAll(assess(job, run)));
     return List.copyOf(all);
+  }
+
+  /** What is to be said of one run; nothing if it may not feed anything. */
+  public List<Assessment> assess(Job job, Run run) {
+    return WireUse.forSupply(job, run) ? of(job, run) : List.of();
   }
 
   private List<Assessment> of(Job job, Run run) {

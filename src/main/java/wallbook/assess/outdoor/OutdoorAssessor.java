@@ -31,11 +31,12 @@ public final class OutdoorAssessor {
     for (StubOut stubOut : job.stubOuts()) {
       all.addAll(covers.assess(job, stubOut));
     }
-    for (Run run : job.runs()) {
-      if (run.condition() != RunCondition.ABANDONED) {
-        all.addAll(marks.assess(job, run));
-      }
-    }
+    job.runs().forEach(run -> all.addAll(assess(job, run)));
     return List.copyOf(all);
+  }
+
+  /** What is to be said of one run. */
+  public List<Assessment> assess(Job job, Run run) {
+    return run.condition() == RunCondition.ABANDONED ? List.of() : marks.assess(job, run);
   }
 }
