@@ -172,7 +172,7 @@ public final class MeasuredHouse {
   }
 
   /** The offline page. */
-  String page(Composition composition) {
+  byte[] page(Composition composition) {
     Job job = composition.job();
     Discretion discretion = new Discretion(job, wording);
     DisclosedJob disclosed =

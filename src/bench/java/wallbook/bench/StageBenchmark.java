@@ -73,7 +73,7 @@ public class StageBenchmark {
   }
 
   @Benchmark
-  public String page() {
+  public byte[] page() {
     return house.page(composition);
   }
 }

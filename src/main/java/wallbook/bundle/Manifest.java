@@ -11,9 +11,14 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentSkipListMap;
 
-/** The list of a package's files with their sizes and SHA-256 checksums. */
+/**
+ * The list of a package's files with their sizes and SHA-256 checksums. Several threads may add to
+ * it.
+ */
 final class Manifest {
   static final String NAME = "manifest.json";
 
@@ -21,7 +26,7 @@ final class Manifest {
   static final String FORMAT = "wallbook-package-1";
 
   private final PackageContents contents;
-  private final SortedMap<String, Entry> entries = new TreeMap<>();
+  private final SortedMap<String, Entry> entries = new ConcurrentSkipListMap<>();
 
   Manifest(PackageContents contents) {
     this.contents = contents;
@@ -36,6 +41,13 @@ final class Manifest {
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
     }
+  }
+
+  /** The files of the package, itself among them. */
+  SortedSet<String> paths() {
+    SortedSet<String> paths = new TreeSet<>(entries.keySet());
+    paths.add(NAME);
+    return paths;
   }
 
   byte[] toJson() throws IOException {

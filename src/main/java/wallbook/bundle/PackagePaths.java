@@ -2,7 +2,6 @@ package wallbook.bundle;
 
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -16,7 +15,17 @@ final class PackagePaths {
   private static final Pattern DEVICE =
       Pattern.compile("(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])(\\..*)?");
 
-  private PackagePaths() {}
+  private final Path folder;
+  private final Map<String, String> files = new HashMap<>();
+  private final Map<String, String> folders = new HashMap<>();
+
+  /**
+   * @param folder the package, for messages
+   */
+  PackagePaths(Path folder) {
+    this.folder = folder;
+    files.put(key(Manifest.NAME), Manifest.NAME);
+  }
 
   /** A single name, such as that of the package. */
   static void checkName(Path into, String name) throws PackageWriteException {
@@ -25,29 +34,28 @@ final class PackagePaths {
     }
   }
 
-  /** The paths of all files: each inside the package, none twice, also where case is ignored. */
-  static void check(Path folder, List<PackageFile> files) throws PackageWriteException {
-    Map<String, String> taken = new HashMap<>();
-    taken.put(key(Manifest.NAME), Manifest.NAME);
-    for (PackageFile file : files) {
-      String path = file.path();
-      for (String step : path.split("/", -1)) {
-        if (!STEP.matcher(step).matches() || DEVICE.matcher(step).matches()) {
-          throw new PackageWriteException(folder, "'" + path + "' is no path for a file in it");
-        }
-      }
-      String other = taken.put(key(path), path);
-      if (other != null) {
-        throw new PackageWriteException(folder, "'" + path + "' and '" + other + "' are one file");
+  /**
+   * Takes the path of a file: inside the package, and none twice, also where case is ignored.
+   *
+   * @throws PackageWriteException if it is no such path
+   */
+  synchronized void take(String path) throws PackageWriteException {
+    for (String step : path.split("/", -1)) {
+      if (!STEP.matcher(step).matches() || DEVICE.matcher(step).matches()) {
+        throw new PackageWriteException(folder, "'" + path + "' is no path for a file in it");
       }
     }
-    for (PackageFile file : files) {
-      String path = file.path();
-      for (int slash = path.indexOf('/'); slash > 0; slash = path.indexOf('/', slash + 1)) {
-        String above = path.substring(0, slash);
-        if (taken.containsKey(key(above))) {
-          throw new PackageWriteException(folder, "'" + above + "' is a file and a folder");
-        }
+    String other = files.put(key(path), path);
+    if (other != null) {
+      throw new PackageWriteException(folder, "'" + path + "' and '" + other + "' are one file");
+    }
+    for (int slash = path.indexOf('/'); slash > 0; slash = path.indexOf('/', slash + 1)) {
+      folders.putIfAbsent(key(path.substring(0, slash)), path.substring(0, slash));
+    }
+    for (Map.Entry<String, String> above : folders.entrySet()) {
+      if (files.containsKey(above.getKey())) {
+        throw new PackageWriteException(
+            folder, "'" + above.getValue() + "' is a file and a folder");
       }
     }
   }

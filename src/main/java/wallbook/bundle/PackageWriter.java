@@ -6,10 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /**
  * Stores packages: the folder {@code <job>-r<revision>} with a manifest, and beside it a zip of the
@@ -50,58 +46,26 @@ public final class PackageWriter {
   }
 
   /**
-   * Where a package was stored.
-   *
-   * @param folder its folder
-   * @param zip the same as one file
-   */
-  public record Stored(Path folder, Path zip) {}
-
-  /**
-   * Stores a package.
+   * Begins a package, which nobody sees before it is stored. Close what is returned.
    *
    * @param into an existing folder
-   * @throws PackageWriteException if a path is no path, a file can't be made or written, or what
-   *     lies at the place is not a package
+   * @throws PackageWriteException if the name is no name, nothing can be written there, what lies
+   *     at the place is not a package, or another writer is at work on it
    */
-  public Stored write(Path into, PackageContents contents) throws PackageWriteException {
+  public PackageDraft begin(Path into, PackageContents contents) throws PackageWriteException {
     if (!Files.isDirectory(into)) {
       throw new PackageWriteException(into, "there is no such folder");
     }
     PackagePaths.checkName(into, contents.name());
-    Path folder = into.resolve(contents.name());
-    Path zip = into.resolve(contents.name() + ".zip");
-    PackagePaths.check(folder, contents.files());
     WriterLock lock = WriterLock.take(into, contents.name(), patience);
     try {
       new Leftovers(disk, into, contents.name()).clear();
-      checkReplaceable(folder, zip);
-      return store(into, contents, folder, zip);
-    } finally {
-      lock.release();
-    }
-  }
-
-  private Stored store(Path into, PackageContents contents, Path folder, Path zip)
-      throws PackageWriteException {
-    Path work = makeWorkFolder(into, contents);
-    try {
-      Path made = work.resolve(contents.name());
-      Path madeZip = work.resolve(contents.name() + ".zip");
-      fill(made, madeZip, contents);
-      replace(work, new Path[] {made, madeZip}, new Path[] {folder, zip});
-      disk.syncFolder(into);
+      checkReplaceable(PackageDraft.folder(into, contents), PackageDraft.zip(into, contents));
+      return new PackageDraft(disk, lock, into, contents, makeWorkFolder(into, contents));
     } catch (PackageWriteException | RuntimeException | Error e) {
-      removeAfterFailure(work, e);
+      lock.release();
       throw e;
     }
-    try {
-      disk.delete(work);
-    } catch (IOException e) {
-      throw new PackageWriteException(
-          work, "the new package is in place, but this folder with the old one stayed", e);
-    }
-    return new Stored(folder, zip);
   }
 
   private static void checkReplaceable(Path folder, Path zip) throws PackageWriteException {
@@ -133,90 +97,6 @@ public final class PackageWriter {
       return Files.createTempDirectory(into, Leftovers.prefix(contents.name()));
     } catch (IOException e) {
       throw new PackageWriteException(into, "nothing can be written there", e);
-    }
-  }
-
-  private void fill(Path folder, Path zip, PackageContents contents) throws PackageWriteException {
-    Manifest manifest = new Manifest(contents);
-    SortedSet<String> paths = new TreeSet<>();
-    Path current = folder;
-    try {
-      Files.createDirectory(folder);
-      for (PackageFile file : contents.files()) {
-        current = folder.resolve(file.path());
-        byte[] bytes = file.content().bytes();
-        Files.createDirectories(current.getParent());
-        disk.write(current, bytes);
-        manifest.add(file.path(), bytes);
-        paths.add(file.path());
-      }
-      current = folder.resolve(Manifest.NAME);
-      disk.write(current, manifest.toJson());
-      paths.add(Manifest.NAME);
-      current = zip;
-      PackageZip.write(folder, paths, contents.issued(), zip);
-      disk.sync(zip);
-      syncFolders(folder);
-    } catch (IOException e) {
-      throw new PackageWriteException(current, "it can't be written: " + e.getMessage(), e);
-    }
-  }
-
-  private void syncFolders(Path folder) throws IOException {
-    try (var all = Files.walk(folder)) {
-      all.filter(Files::isDirectory).forEach(disk::syncFolder);
-    }
-    disk.syncFolder(folder.getParent());
-  }
-
-  /** Moves old things aside and new ones in; undoes in reverse what was done if a move fails. */
-  private void replace(Path work, Path[] made, Path[] places) throws PackageWriteException {
-    Deque<Path[]> undo = new ArrayDeque<>();
-    Path current = places[0];
-    try {
-      for (int i = 0; i < places.length; i++) {
-        current = places[i];
-        if (Files.exists(current, LinkOption.NOFOLLOW_LINKS)) {
-          Path aside = work.resolve(Leftovers.aside(i));
-          disk.move(current, aside);
-          undo.push(new Path[] {aside, current});
-        }
-      }
-      for (int i = 0; i < places.length; i++) {
-        current = places[i];
-        disk.move(made[i], current);
-        undo.push(new Path[] {current, made[i]});
-      }
-    } catch (IOException | RuntimeException e) {
-      for (Path[] move : undo) {
-        restore(move[0], move[1], e);
-      }
-      throw new PackageWriteException(current, "the new package can't be moved there", e);
-    }
-  }
-
-  private void restore(Path from, Path to, Exception failure) throws PackageWriteException {
-    try {
-      disk.move(from, to);
-    } catch (IOException e) {
-      failure.addSuppressed(e);
-      throw new PackageWriteException(
-          to, "it could be neither replaced nor put back and now lies at " + from, failure);
-    }
-  }
-
-  /** Leaves nothing behind, except what {@link #restore} says is the only copy. */
-  private void removeAfterFailure(Path work, Throwable failure) {
-    boolean holdsTheEarlierPackage =
-        Files.exists(work.resolve(Leftovers.aside(0)))
-            || Files.exists(work.resolve(Leftovers.aside(1)));
-    if (holdsTheEarlierPackage) {
-      return;
-    }
-    try {
-      disk.delete(work);
-    } catch (IOException e) {
-      failure.addSuppressed(e);
     }
   }
 }

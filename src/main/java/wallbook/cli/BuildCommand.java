@@ -14,7 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import wallbook.bundle.PackageWriter;
+import wallbook.bundle.PackageDraft;
 import wallbook.compose.Disclosure;
 import wallbook.compose.DocumentPlan;
 import wallbook.compose.Documents;
@@ -109,7 +109,7 @@ final class BuildCommand implements Callable<Integer> {
       return refuse(outcome.onLabels(), printer, wording);
     }
     printer.print(outcome.onLabels(), console.err());
-    PackageWriter.Stored stored = outcome.stored().get();
+    PackageDraft.Stored stored = outcome.stored().get();
     console.out().println(say(wording, "build.done", "folder", stored.folder()));
     console
         .out()

@@ -1,18 +1,18 @@
 package wallbook.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import wallbook.bundle.PackageContents;
-import wallbook.bundle.PackageFile;
+import wallbook.bundle.PackageDraft;
 import wallbook.bundle.PackageWriter;
 import wallbook.compose.Issue;
 import wallbook.finding.Finding;
@@ -27,8 +27,8 @@ import wallbook.wording.Wording;
 
 /** Makes one package: assess, compose, render, bundle. */
 final class Handover {
-  /** How long another build of the same package is waited for. */
-  private static final Duration OTHER_WRITER = Duration.ofSeconds(30);
+  /** How long another build of the same package is waited for, which a large house may take. */
+  private static final Duration OTHER_WRITER = Duration.ofMinutes(2);
 
   private final Tables tables;
   private final TemplateSource templates;
@@ -64,7 +64,7 @@ final class Handover {
    * @param labelFiles its files of labels
    */
   record Outcome(
-      Optional<PackageWriter.Stored> stored, List<Finding> onLabels, List<String> labelFiles) {
+      Optional<PackageDraft.Stored> stored, List<Finding> onLabels, List<String> labelFiles) {
 
     /** The exit code that findings on the record and on its labels call for. */
     int exitCode(Reading reading) {
@@ -95,47 +95,39 @@ final class Handover {
       Map<LabelKind, LabelOptions.Choice> labels)
       throws TemplateProblem, IOException {
     Job job = reading.job().orElseThrow();
-    console.progress(wording.say("build.assessing"));
-    SortedSet<Integer> unprintable = new TreeSet<>();
-    List<PackageFile> files = new ArrayList<>();
-    Findings onLabels = new Findings();
-    try {
-      for (PackageParts.Made made :
-          new PackageParts(
-                  record, reading, tables, templates, wording, readers, annexPassword, console)
-              .make(page, labels)) {
-        made.file().ifPresent(files::add);
-        unprintable.addAll(made.unprintable());
-        onLabels.addAll(made.findings());
-      }
-      Optional<PackageWriter.Stored> stored = Optional.empty();
-      if (!onLabels.hasErrors()) {
-        console.progress(wording.say("build.storing"));
-        stored = Optional.of(store(job, into, files));
-      }
-      List<String> labelFiles =
-          labels.keySet().stream()
-              .map(LabelKind::file)
-              .filter(path -> files.stream().anyMatch(file -> file.path().equals(path)))
-              .toList();
-      return new Outcome(stored, onLabels.inReportOrder(), labelFiles);
-    } finally {
-      console.progressDone();
-      tellUnprintable(unprintable, wording);
-    }
-  }
-
-  private PackageWriter.Stored store(Job job, Path into, List<PackageFile> files)
-      throws IOException {
-    Files.createDirectories(into);
     PackageContents contents =
         new PackageContents(
             job.facts().id(),
             Integer.toString(job.facts().revision()),
             Issue.date(job.facts()).orElseThrow(),
-            Version.number(),
-            files);
-    return PackageWriter.waiting(OTHER_WRITER).write(into, contents);
+            Version.number());
+    console.progress(wording.say("build.assessing"));
+    PackageParts parts =
+        new PackageParts(
+            record, reading, tables, templates, wording, readers, annexPassword, console);
+    SortedSet<Integer> unprintable = new TreeSet<>();
+    try (NewFolder folder = NewFolder.make(into);
+        PackageDraft draft = PackageWriter.waiting(OTHER_WRITER).begin(into, contents)) {
+      Set<String> files = new HashSet<>();
+      Findings onLabels = new Findings();
+      for (PackageParts.Told told : parts.make(draft, page, labels)) {
+        told.path().ifPresent(files::add);
+        unprintable.addAll(told.unprintable());
+        onLabels.addAll(told.findings());
+      }
+      Optional<PackageDraft.Stored> stored = Optional.empty();
+      if (!onLabels.hasErrors()) {
+        console.progress(wording.say("build.storing"));
+        stored = Optional.of(draft.store());
+        folder.keep();
+      }
+      List<String> labelFiles =
+          labels.keySet().stream().map(LabelKind::file).filter(files::contains).toList();
+      return new Outcome(stored, onLabels.inReportOrder(), labelFiles);
+    } finally {
+      console.progressDone();
+      tellUnprintable(unprintable, wording);
+    }
   }
 
   /** The record may hold a sign that the books' font doesn't. */

@@ -26,12 +26,12 @@ final class OfflinePage {
   }
 
   /**
-   * The page as text.
+   * The page.
    *
    * @param whole what the owner's copy carries; other copies carry an extract
    * @throws TemplateProblem if the template can't be filled
    */
-  String html(Composition composition, DocumentFacts facts, WholeRecord whole, Extracts extracts)
+  byte[] html(Composition composition, DocumentFacts facts, WholeRecord whole, Extracts extracts)
       throws TemplateProblem {
     PageComposer composer = new PageComposer(composition, extracts.disclosed(recipient), recipient);
     byte[] record =

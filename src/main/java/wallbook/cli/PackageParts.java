@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import wallbook.bundle.PackageDraft;
 import wallbook.bundle.PackageFile;
 import wallbook.compose.Composition;
 import wallbook.compose.Disclosure;
@@ -97,19 +98,18 @@ final class PackageParts {
   }
 
   /**
-   * A file made, or why it can't be.
+   * What became of a file.
    *
-   * @param file the file; empty if there is nothing to put in it, or an error
+   * @param path the file; empty if there was nothing to put in it, or an error
    * @param unprintable characters that the font doesn't have
    * @param findings what is wrong with it
    */
-  record Made(Optional<PackageFile> file, SortedSet<Integer> unprintable, List<Finding> findings) {
-    private static Made of(PackageFile file) {
-      return new Made(Optional.of(file), new TreeSet<>(), List.of());
-    }
+  record Told(Optional<String> path, SortedSet<Integer> unprintable, List<Finding> findings) {}
 
-    private static Made text(String path, String text) {
-      return of(PackageFile.of(path, text.getBytes(StandardCharsets.UTF_8)));
+  private record Made(
+      Optional<byte[]> file, SortedSet<Integer> unprintable, List<Finding> findings) {
+    static Made of(byte[] file) {
+      return new Made(Optional.of(file), new TreeSet<>(), List.of());
     }
   }
 
@@ -126,10 +126,11 @@ final class PackageParts {
   /**
    * Makes all files.
    *
+   * @param draft takes each as soon as it is made
    * @param labels what each kind of label is printed on
    * @throws TemplateProblem if a template can't be filled
    */
-  List<Made> make(OfflinePage page, Map<LabelKind, LabelOptions.Choice> labels)
+  List<Told> make(PackageDraft draft, OfflinePage page, Map<LabelKind, LabelOptions.Choice> labels)
       throws TemplateProblem, IOException {
     List<Part> parts = new ArrayList<>();
     for (DocumentPlan plan : Documents.all()) {
@@ -137,15 +138,23 @@ final class PackageParts {
     }
     parts.add(new Part(OfflinePage.FILE, () -> page(page)));
     labels.forEach((kind, on) -> parts.add(new Part(kind.file(), () -> labels(kind, on))));
-    parts.add(new Part(RECORD, () -> Made.of(PackageFile.of(RECORD, whole.bytes()))));
+    parts.add(new Part(RECORD, () -> Made.of(whole.bytes())));
     parts.add(new Part(FINDINGS, this::findings));
     parts.add(new Part(ASSESSMENTS, this::assessments));
     for (ScheduleWriter.Schedule schedule : ScheduleWriter.all(job.record())) {
       String path = "data/" + schedule.list() + ".csv";
-      parts.add(new Part(path, () -> Made.text(path, schedule.text())));
+      parts.add(new Part(path, () -> Made.of(schedule.text().getBytes(StandardCharsets.UTF_8))));
     }
     parts.sort(Comparator.comparing(Part::isLong).reversed());
-    return AllProcessors.each(parts, part -> part.maker().make());
+    return AllProcessors.each(parts, part -> put(part, draft));
+  }
+
+  private static Told put(Part part, PackageDraft draft) throws TemplateProblem, IOException {
+    Made made = part.maker().make();
+    if (made.file().isPresent()) {
+      draft.add(new PackageFile(part.path(), made.file().get()));
+    }
+    return new Told(made.file().map(file -> part.path()), made.unprintable(), made.findings());
   }
 
   private Made document(DocumentPlan plan) throws TemplateProblem {
@@ -161,8 +170,7 @@ final class PackageParts {
                 ? attached
                 : List.of(extracts.of(Recipient.TRADE, plan.part(), readerOf(plan))));
     RenderedDocument document = renderer.get().render(request);
-    PackageFile file = PackageFile.of(plan.file(), locked(plan, document.pdf()));
-    return new Made(Optional.of(file), document.unprintable(), List.of());
+    return new Made(Optional.of(locked(plan, document.pdf())), document.unprintable(), List.of());
   }
 
   /** The words for whom a document is made go by its name. */
@@ -180,24 +188,22 @@ final class PackageParts {
     Composition composed = composition.get();
     tell(OfflinePage.FILE);
     DocumentFacts facts = readers.facts(job, wording, "page.title");
-    return Made.text(OfflinePage.FILE, page.html(composed, facts, whole, extracts));
+    return Made.of(page.html(composed, facts, whole, extracts));
   }
 
   private Made labels(LabelKind kind, LabelOptions.Choice on) {
     tell(kind.file());
     Findings findings = new Findings();
-    Optional<PackageFile> file =
-        labelFiles.print(kind, on, findings).map(pdf -> PackageFile.of(kind.file(), pdf));
+    Optional<byte[]> file = labelFiles.print(kind, on, findings);
     return new Made(file, new TreeSet<>(), findings.inReportOrder());
   }
 
   private Made findings() {
-    return Made.text(FINDINGS, new FindingsJson(wording).text(reading.findings()));
+    return Made.of(new FindingsJson(wording).bytes(reading.findings()));
   }
 
   private Made assessments() throws TemplateProblem {
-    return Made.text(
-        ASSESSMENTS, new AssessmentsJson(wording).text(composition.get().assessments().all()));
+    return Made.of(new AssessmentsJson(wording).bytes(composition.get().assessments().all()));
   }
 
   private void tell(String file) {

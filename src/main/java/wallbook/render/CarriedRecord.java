@@ -59,7 +59,7 @@ public record CarriedRecord(
     if (beginning.contains("%pdf-")) {
       return Optional.of(inPdf(file, password));
     } else if (beginning.contains("<html")) {
-      return Optional.of(inPage(new String(file, StandardCharsets.UTF_8)));
+      return Optional.of(inPage(file));
     }
     return Optional.empty();
   }
@@ -99,9 +99,9 @@ public record CarriedRecord(
     }
   }
 
-  private static CarriedRecord inPage(String page) {
+  private static CarriedRecord inPage(byte[] page) {
     PdfSeal.State seal = PageSeal.check(page);
-    Element link = Jsoup.parse(page).getElementById("record");
+    Element link = Jsoup.parse(new String(page, StandardCharsets.UTF_8)).getElementById("record");
     String address = link == null ? "" : link.attr("href");
     if (!address.startsWith(PageSeal.RECORD_ADDRESS)) {
       return new CarriedRecord(Optional.empty(), new TreeMap<>(), seal, false);

@@ -49,13 +49,13 @@ public final class PageRenderer {
   }
 
   /**
-   * Makes the page.
+   * Makes the page, in UTF-8.
    *
    * @param record the job record, or the extract of it, that the page's reader may have
    * @throws TemplateProblem if the template can't be filled, or stylesheet or script can't stand
    *     inside a page
    */
-  public String render(PageView view, DocumentFacts facts, byte[] record) throws TemplateProblem {
+  public byte[] render(PageView view, DocumentFacts facts, byte[] record) throws TemplateProblem {
     String style = inner(STYLE, "style");
     String script = inner(SCRIPT, "script");
     String policy =
@@ -78,7 +78,9 @@ public final class PageRenderer {
             "<script type=\"application/json\" id=\"entries\">"
                 + EntriesJson.of(view.entries())
                 + "</script>"));
-    return PageSeal.seal(templates.fill(TEMPLATE, values));
+    byte[] page = templates.filled(TEMPLATE, values);
+    PageSeal.seal(page);
+    return page;
   }
 
   /** A file that stands between two tags, where nothing but its end tag ends it. */

@@ -3,6 +3,7 @@ package wallbook.render;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 
 /**
@@ -21,20 +22,25 @@ final class PageSeal {
 
   private PageSeal() {}
 
-  /** The page with its seal; one without a place for it is returned as it is. */
-  static String seal(String page) {
+  /** Puts the seal into a page; one without a place for it stays as it is. */
+  static void seal(byte[] page) {
     int at = find(page);
-    return at < 0 ? page : with(page, at, stamp(with(page, at, BLANK)));
+    if (at >= 0) {
+      put(page, at, BLANK);
+      put(page, at, stamp(page));
+    }
   }
 
   /** What the seal of a page says. */
-  static PdfSeal.State check(String page) {
+  static PdfSeal.State check(byte[] page) {
     int at = find(page);
     if (at < 0) {
       return PdfSeal.State.UNSEALED;
     }
-    String found = page.substring(at, at + BLANK.length());
-    return found.equals(stamp(with(page, at, BLANK)))
+    byte[] blanked = page.clone();
+    put(blanked, at, BLANK);
+    byte[] found = Arrays.copyOfRange(page, at, at + BLANK.length());
+    return Arrays.equals(found, ascii(stamp(blanked)))
         ? PdfSeal.State.INTACT
         : PdfSeal.State.ALTERED;
   }
@@ -47,18 +53,26 @@ final class PageSeal {
     }
   }
 
-  private static int find(String page) {
-    int before = page.indexOf(BEFORE);
-    int at = before + BEFORE.length();
-    return before >= 0 && at + BLANK.length() <= page.length() ? at : -1;
+  private static int find(byte[] page) {
+    byte[] before = ascii(BEFORE);
+    for (int i = 0; i + before.length + BLANK.length() <= page.length; i++) {
+      if (page[i] == before[0]
+          && Arrays.equals(page, i, i + before.length, before, 0, before.length)) {
+        return i + before.length;
+      }
+    }
+    return -1;
   }
 
-  private static String with(String page, int at, String seal) {
-    return page.substring(0, at) + seal + page.substring(at + seal.length());
+  private static void put(byte[] page, int at, String seal) {
+    System.arraycopy(ascii(seal), 0, page, at, seal.length());
   }
 
-  private static String stamp(String page) {
-    byte[] digest = sha256(page.getBytes(StandardCharsets.UTF_8));
-    return "sha256:" + HexFormat.of().formatHex(digest);
+  private static String stamp(byte[] page) {
+    return "sha256:" + HexFormat.of().formatHex(sha256(page));
+  }
+
+  private static byte[] ascii(String text) {
+    return text.getBytes(StandardCharsets.US_ASCII);
   }
 }

@@ -14,8 +14,13 @@ import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModelException;
 import freemarker.template.TemplateNotFoundException;
 import freemarker.template.TemplateScalarModel;
+import java.io.BufferedWriter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.StringWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -85,11 +90,23 @@ final class Templates {
    * @param values what the template sees, by name, beside the functions of every template
    */
   String fill(String name, Map<String, ?> values) throws TemplateProblem {
+    StringWriter out = new StringWriter();
+    fill(name, values, out);
+    return out.toString();
+  }
+
+  /** The same in UTF-8, for what is large. */
+  byte[] filled(String name, Map<String, ?> values) throws TemplateProblem {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    fill(name, values, new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8)));
+    return bytes.toByteArray();
+  }
+
+  private void fill(String name, Map<String, ?> values, Writer out) throws TemplateProblem {
     try {
-      StringWriter out = new StringWriter();
       Template template = engine.getTemplate(name);
       template.process(new HashMap<>(values), out);
-      return out.toString();
+      out.flush();
     } catch (ParseException e) {
       throw problem(
           e.getTemplateName(),

@@ -18,6 +18,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TimeZone;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
@@ -35,24 +39,14 @@ class PackageWriterTest {
   @TempDir private Path into;
 
   private static PackageFile file(String path, String text) {
-    return PackageFile.of(path, text.getBytes(StandardCharsets.UTF_8));
+    return new PackageFile(path, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  private static PackageFile failing(String path) {
-    return new PackageFile(
-        path,
-        () -> {
-          throw new IOException("no ink");
-        });
-  }
+  private static final PackageContents CONTENTS =
+      new PackageContents("test-house", "3", LocalDate.of(2026, 3, 14), "0.1.0");
 
-  private static PackageContents contents(PackageFile... files) {
-    return new PackageContents(
-        "test-house", "3", LocalDate.of(2026, 3, 14), "0.1.0", List.of(files));
-  }
-
-  private PackageWriter.Stored write(PackageFile... files) throws PackageWriteException {
-    return new PackageWriter().write(into, contents(files));
+  private PackageDraft.Stored write(PackageFile... files) throws PackageWriteException {
+    return Storing.store(new PackageWriter(), into, CONTENTS, files);
   }
 
   /** Everything below the place, hidden or not, as path and text; zips by their size. */
@@ -69,7 +63,7 @@ class PackageWriterTest {
 
   @Test
   void filesLieInAFolderWithManifestAndZip() throws Exception {
-    PackageWriter.Stored stored = write(file("index.html", "hi"), file("trades/a.pdf", "abc"));
+    PackageDraft.Stored stored = write(file("index.html", "hi"), file("trades/a.pdf", "abc"));
     assertEquals(into.resolve("test-house-r3"), stored.folder());
     assertEquals("abc", Files.readString(stored.folder().resolve("trades/a.pdf")));
     assertEquals(
@@ -142,7 +136,14 @@ class PackageWriterTest {
     TreeMap<String, String> before = everything();
     PackageWriteException problem =
         assertThrows(
-            PackageWriteException.class, () -> write(file("a.txt", "new"), failing("b.txt")));
+            PackageWriteException.class,
+            () ->
+                Storing.store(
+                    new PackageWriter(Storing.failingAt(2, "no ink")),
+                    into,
+                    CONTENTS,
+                    file("a.txt", "new"),
+                    file("b.txt", "new")));
     assertTrue(problem.path().endsWith("b.txt"), problem.getMessage());
     assertTrue(problem.getMessage().contains("no ink"), problem.getMessage());
     assertEquals(before, everything());
@@ -150,23 +151,31 @@ class PackageWriterTest {
   }
 
   @Test
-  void aBrokenContentKeepsTheEarlierPackageToo() throws Exception {
+  void aPackageGivenUpKeepsTheEarlierOneToo() throws Exception {
     write(file("a.txt", "old"));
     TreeMap<String, String> before = everything();
-    PackageFile broken =
-        new PackageFile(
-            "b.txt",
-            () -> {
-              throw new IllegalStateException("broken");
-            });
-    assertThrows(IllegalStateException.class, () -> write(broken));
+    assertThrows(
+        IllegalStateException.class,
+        () -> {
+          try (PackageDraft draft = new PackageWriter().begin(into, CONTENTS)) {
+            draft.add(file("b.txt", "new"));
+            throw new IllegalStateException("broken");
+          }
+        });
     assertEquals(before, everything());
     assertOnlyThePackageIsThere();
   }
 
   @Test
   void aFailureOfTheFirstPackageLeavesNothing() throws Exception {
-    assertThrows(PackageWriteException.class, () -> write(failing("a.txt")));
+    assertThrows(
+        PackageWriteException.class,
+        () ->
+            Storing.store(
+                new PackageWriter(Storing.failingAt(1, "no ink")),
+                into,
+                CONTENTS,
+                file("a.txt", "x")));
     try (var left = Files.list(into)) {
       assertEquals(List.of(), left.toList());
     }
@@ -191,7 +200,7 @@ class PackageWriterTest {
         };
     assertThrows(
         PackageWriteException.class,
-        () -> new PackageWriter(disk).write(into, contents(file("a.txt", "new"))));
+        () -> Storing.store(new PackageWriter(disk), into, CONTENTS, file("a.txt", "new")));
     assertEquals(before, everything());
     assertOnlyThePackageIsThere();
   }
@@ -214,7 +223,7 @@ class PackageWriterTest {
     PackageWriteException problem =
         assertThrows(
             PackageWriteException.class,
-            () -> new PackageWriter(disk).write(into, contents(file("a.txt", "new"))));
+            () -> Storing.store(new PackageWriter(disk), into, CONTENTS, file("a.txt", "new")));
     assertTrue(problem.getMessage().contains("now lies at"), problem.getMessage());
     assertTrue(everything().containsValue("old"));
   }
@@ -278,9 +287,8 @@ class PackageWriterTest {
   @ValueSource(strings = {"../up", "a/b", ".hidden", "a:b", ""})
   void aJobIdThatIsNoNameIsRefused(String job) {
     PackageContents odd =
-        new PackageContents(
-            job, job.isEmpty() ? "/" : "1", LocalDate.of(2026, 1, 1), "0", List.of());
-    assertThrows(PackageWriteException.class, () -> new PackageWriter().write(into, odd));
+        new PackageContents(job, job.isEmpty() ? "/" : "1", LocalDate.of(2026, 1, 1), "0");
+    assertThrows(PackageWriteException.class, () -> new PackageWriter().begin(into, odd).close());
   }
 
   @Test
@@ -288,28 +296,49 @@ class PackageWriterTest {
     Path none = into.resolve("none");
     PackageWriteException problem =
         assertThrows(
-            PackageWriteException.class, () -> new PackageWriter().write(none, contents()));
+            PackageWriteException.class, () -> new PackageWriter().begin(none, CONTENTS).close());
     assertEquals(none, problem.path());
     assertFalse(Files.exists(none));
   }
 
   @Test
-  void filesAreMadeOneByOneAsTheyAreWritten() throws Exception {
-    List<String> made = new ArrayList<>();
-    byte[] bytes = {1};
-    PackageFile.Content first =
-        () -> {
-          made.add("first");
-          return bytes;
-        };
-    PackageFile.Content second =
-        () -> {
-          made.add("second");
-          return bytes;
-        };
-    Path folder = write(new PackageFile("z", first), new PackageFile("a", second)).folder();
-    assertEquals(List.of("first", "second"), made);
-    assertArrayEquals(bytes, Files.readAllBytes(folder.resolve("a")));
+  void severalThreadsMayAddFiles() throws Exception {
+    List<PackageFile> files =
+        IntStream.range(0, 60).mapToObj(i -> file("many/" + i + ".txt", "text " + i)).toList();
+    PackageDraft.Stored stored;
+    try (PackageDraft draft = new PackageWriter().begin(into, CONTENTS)) {
+      ExecutorService threads = Executors.newFixedThreadPool(6);
+      List<Future<Void>> adding = new ArrayList<>();
+      for (PackageFile file : files) {
+        adding.add(
+            threads.submit(
+                () -> {
+                  draft.add(file);
+                  return null;
+                }));
+      }
+      for (Future<Void> one : adding) {
+        one.get();
+      }
+      threads.shutdown();
+      stored = draft.store();
+    }
+    for (PackageFile file : files) {
+      assertArrayEquals(file.bytes(), Files.readAllBytes(stored.folder().resolve(file.path())));
+    }
+    try (ZipFile zip = new ZipFile(stored.zip().toFile())) {
+      assertEquals(files.size() + 1, zip.size());
+    }
+  }
+
+  @Test
+  void nothingIsSeenBeforeThePackageIsStored() throws Exception {
+    try (PackageDraft draft = new PackageWriter().begin(into, CONTENTS)) {
+      draft.add(file("a.txt", "x"));
+      assertFalse(Files.exists(into.resolve("test-house-r3")));
+      draft.store();
+    }
+    assertOnlyThePackageIsThere();
   }
 
   private void assertOnlyThePackageIsThere() throws IOException {

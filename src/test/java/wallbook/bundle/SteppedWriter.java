@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 
 /**
  * A program that stores a package, says so before one step to the disk, and then stands still until
@@ -14,22 +13,25 @@ final class SteppedWriter {
   static final String STANDING = "standing";
   static final String DONE = "done";
 
+  static final PackageContents CONTENTS =
+      new PackageContents("house", "1", LocalDate.of(2026, 3, 14), "0.1.0");
+
   private SteppedWriter() {}
 
-  /** A package of two files that hold the text. */
-  static PackageContents contents(String text) {
+  /** Stores a package of two files that hold the text. */
+  static void store(PackageWriter writer, Path into, String text) throws PackageWriteException {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    return new PackageContents(
-        "house",
-        "1",
-        LocalDate.of(2026, 3, 14),
-        "0.1.0",
-        List.of(PackageFile.of("a.txt", bytes), PackageFile.of("trades/b.txt", bytes)));
+    Storing.store(
+        writer,
+        into,
+        CONTENTS,
+        new PackageFile("a.txt", bytes),
+        new PackageFile("trades/b.txt", bytes));
   }
 
   public static void main(String[] args) throws IOException {
     Disk disk = new StandingDisk(Integer.parseInt(args[1]));
-    new PackageWriter(disk).write(Path.of(args[0]), contents("new"));
+    store(new PackageWriter(disk), Path.of(args[0]), "new");
     System.out.println(DONE);
   }
 

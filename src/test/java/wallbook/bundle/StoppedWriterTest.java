@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -42,20 +41,13 @@ class StoppedWriterTest {
   }
 
   private void write(String text) throws IOException {
-    new PackageWriter().write(into, SteppedWriter.contents(text));
+    SteppedWriter.store(new PackageWriter(), into, text);
   }
 
   /** A write that is bound to fail while it makes its files, after clearing away. */
   private void writeInVain() {
-    PackageFile broken =
-        new PackageFile(
-            "a.txt",
-            () -> {
-              throw new IOException("no ink");
-            });
-    PackageContents contents =
-        new PackageContents("house", "1", LocalDate.of(2026, 3, 14), "0.1.0", List.of(broken));
-    assertThrows(PackageWriteException.class, () -> new PackageWriter().write(into, contents));
+    PackageWriter writer = new PackageWriter(Storing.failingAt(1, "no ink"));
+    assertThrows(PackageWriteException.class, () -> SteppedWriter.store(writer, into, "in vain"));
   }
 
   private Set<String> names() throws IOException {
@@ -120,23 +112,13 @@ class StoppedWriterTest {
 
   @Test
   void aSecondWriterOfTheSameProgramIsRefusedAndTheFirstIsNotDisturbed() throws Exception {
-    PackageFile meddling =
-        new PackageFile(
-            "a.txt",
-            () -> {
-              assertThrows(PackageWriteException.class, () -> write("second"));
-              return "first".getBytes(StandardCharsets.UTF_8);
-            });
-    PackageContents contents =
-        new PackageContents(
-            "house",
-            "1",
-            LocalDate.of(2026, 3, 14),
-            "0.1.0",
-            List.of(
-                meddling,
-                PackageFile.of("trades/b.txt", "first".getBytes(StandardCharsets.UTF_8))));
-    new PackageWriter().write(into, contents);
+    byte[] first = "first".getBytes(StandardCharsets.UTF_8);
+    try (PackageDraft draft = new PackageWriter().begin(into, SteppedWriter.CONTENTS)) {
+      draft.add(new PackageFile("a.txt", first));
+      assertThrows(PackageWriteException.class, () -> write("second"));
+      draft.add(new PackageFile("trades/b.txt", first));
+      draft.store();
+    }
     assertEquals("first", wholeText());
   }
 
@@ -153,23 +135,11 @@ class StoppedWriterTest {
   @ValueSource(ints = {1, 2, 3})
   void aFullDiskKeepsTheEarlierPackage(int fullAt) throws Exception {
     write("old");
-    Disk full =
-        new Disk() {
-          private int writes;
-
-          @Override
-          void write(Path file, byte[] bytes) throws IOException {
-            if (++writes == fullAt) {
-              super.write(file, new byte[] {bytes[0]});
-              throw new IOException("No space left on device");
-            }
-            super.write(file, bytes);
-          }
-        };
+    Disk full = Storing.failingAt(fullAt, "No space left on device");
     PackageWriteException problem =
         assertThrows(
             PackageWriteException.class,
-            () -> new PackageWriter(full).write(into, SteppedWriter.contents("new")));
+            () -> SteppedWriter.store(new PackageWriter(full), into, "new"));
     assertTrue(problem.getMessage().contains("No space left"), problem.getMessage());
     assertEquals("old", wholeText());
   }
@@ -182,7 +152,7 @@ class StoppedWriterTest {
     PackageWriteException problem =
         assertThrows(
             PackageWriteException.class,
-            () -> new PackageWriter().write(place, SteppedWriter.contents("x")));
+            () -> SteppedWriter.store(new PackageWriter(), place, "x"));
     assertEquals(place, problem.path());
   }
 }

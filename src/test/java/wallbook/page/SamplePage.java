@@ -65,8 +65,10 @@ final class SamplePage {
 
   static String html(Job job, PageView view, Wording wording) {
     try {
-      return new PageRenderer(TemplateSource.carried(), wording)
-          .render(view, facts(job, wording), RECORD);
+      return new String(
+          new PageRenderer(TemplateSource.carried(), wording)
+              .render(view, facts(job, wording), RECORD),
+          StandardCharsets.UTF_8);
     } catch (TemplateProblem e) {
       throw new AssertionError(e);
     }

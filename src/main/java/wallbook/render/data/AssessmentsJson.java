@@ -21,9 +21,9 @@ public final class AssessmentsJson {
     this.wording = wording;
   }
 
-  /** The assessments in their order. */
-  public String text(List<Assessment> assessments) {
-    return Json.text(
+  /** The assessments in their order, as a file. */
+  public byte[] bytes(List<Assessment> assessments) {
+    return Json.bytes(
         json -> {
           json.writeStartArray();
           for (Assessment assessment : assessments) {

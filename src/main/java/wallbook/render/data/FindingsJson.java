@@ -2,6 +2,7 @@ package wallbook.render.data;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,7 +22,12 @@ public final class FindingsJson {
 
   /** The findings in their order. */
   public String text(List<Finding> findings) {
-    return Json.text(
+    return new String(bytes(findings), StandardCharsets.UTF_8);
+  }
+
+  /** The same as a file. */
+  public byte[] bytes(List<Finding> findings) {
+    return Json.bytes(
         json -> {
           json.writeStartArray();
           for (Finding finding : findings) {

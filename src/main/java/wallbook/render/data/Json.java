@@ -4,9 +4,10 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 
 /** Writes JSON the same on every machine: UTF-8, two spaces, line feeds. */
 final class Json {
@@ -18,8 +19,14 @@ final class Json {
     void write(JsonGenerator json) throws IOException;
   }
 
+  /** A value as text. */
   static String text(Body body) {
-    StringWriter out = new StringWriter();
+    return new String(bytes(body), StandardCharsets.UTF_8);
+  }
+
+  /** A value as a file. */
+  static byte[] bytes(Body body) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
     DefaultIndenter lines = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
     printer.indentObjectsWith(lines);
@@ -28,8 +35,9 @@ final class Json {
       json.setPrettyPrinter(printer);
       body.write(json);
     } catch (IOException e) {
-      throw new UncheckedIOException("a text in memory can always be written", e);
+      throw new UncheckedIOException("a file in memory can always be written", e);
     }
-    return out + "\n";
+    out.write('\n');
+    return out.toByteArray();
   }
 }
