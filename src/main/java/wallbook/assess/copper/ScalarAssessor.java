@@ -7,6 +7,7 @@ import wallbook.assess.Assessment;
 import wallbook.assess.Verdict;
 import wallbook.quantity.Delay;
 import wallbook.quantity.Length;
+import wallbook.quantity.Quantity;
 import wallbook.quantity.Ratio;
 import wallbook.quantity.Resistance;
 import wallbook.record.LengthMethod;
@@ -55,10 +56,7 @@ final class ScalarAssessor {
     Length margin = limit.length().minus(measured);
     Length allowance = limit.length().times(lengths.velocityAllowance(configuration).inFraction());
     Assessment.Builder builder =
-        start(test, configuration, "length")
-            .value(measured)
-            .limit(limit.length(), margin)
-            .limitedBy(limited(configuration));
+        measured(test, configuration, "length", measured, limit.length(), margin);
     Verdict verdict = Verdict.WITHIN;
     if (margin.inMetres() < 0) {
       boolean allowed = margin.plus(allowance).inMetres() >= 0;
@@ -104,10 +102,7 @@ final class ScalarAssessor {
   private Assessment delay(RunTest test, LinkConfiguration configuration, Delay measured) {
     Delay limit = delays.delay(configuration);
     Delay margin = limit.minus(measured);
-    return start(test, configuration, "delay")
-        .value(measured)
-        .limit(limit, margin)
-        .limitedBy(limited(configuration))
+    return measured(test, configuration, "delay", measured, limit, margin)
         .assuming(
             Phrase.of("pairs.test.delay-frequency", "frequency", delays.judgedAt(configuration)))
         .verdict(verdict(margin.inSeconds()), delays.source(configuration));
@@ -116,20 +111,14 @@ final class ScalarAssessor {
   private Assessment skew(RunTest test, LinkConfiguration configuration, Delay measured) {
     Delay limit = delays.skew(configuration);
     Delay margin = limit.minus(measured);
-    return start(test, configuration, "skew")
-        .value(measured)
-        .limit(limit, margin)
-        .limitedBy(limited(configuration))
+    return measured(test, configuration, "skew", measured, limit, margin)
         .verdict(verdict(margin.inSeconds()), delays.source(configuration));
   }
 
   private Assessment loop(RunTest test, LinkConfiguration configuration, Resistance measured) {
     Resistance limit = resistances.loop(configuration);
     Resistance margin = limit.minus(measured);
-    return start(test, configuration, "loop-resistance")
-        .value(measured)
-        .limit(limit, margin)
-        .limitedBy(limited(configuration))
+    return measured(test, configuration, "loop-resistance", measured, limit, margin)
         .verdict(verdict(margin.inOhms()), resistances.source(configuration));
   }
 
@@ -172,8 +161,14 @@ final class ScalarAssessor {
     return Optional.of(builder.verdict(Verdict.INFORMATION, velocities.source()));
   }
 
-  private static Assessment.Builder start(
-      RunTest test, LinkConfiguration configuration, String what) {
+  /** A figure of a test beside its limit; the verdict is still to come. */
+  private static Assessment.Builder measured(
+      RunTest test,
+      LinkConfiguration configuration,
+      String what,
+      Quantity value,
+      Quantity limit,
+      Quantity margin) {
     Phrase asked =
         Phrase.of(
             "pairs.test.asked-single",
@@ -183,7 +178,12 @@ final class ScalarAssessor {
             PairWords.of(configuration),
             "date",
             test.date());
-    Assessment.Builder builder = Assessment.of(test.run(), "pairs.test." + what, asked);
+    Assessment.Builder builder =
+        Assessment.of(test.run(), "pairs.test." + what, asked)
+            .value(value)
+            .limit(limit, margin)
+            .limitedBy(
+                Phrase.of("pairs.test.limit-of", "configuration", PairWords.of(configuration)));
     assumeConfiguration(test, builder);
     return builder;
   }
@@ -192,10 +192,6 @@ final class ScalarAssessor {
     if (test.limit().isEmpty()) {
       builder.assuming(Phrase.of("pairs.test.taken-as-permanent-link"));
     }
-  }
-
-  private static Phrase limited(LinkConfiguration configuration) {
-    return Phrase.of("pairs.test.limit-of", "configuration", PairWords.of(configuration));
   }
 
   private static Verdict verdict(double margin) {
