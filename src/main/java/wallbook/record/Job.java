@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,17 +21,17 @@ public final class Job {
   private final JobRecord record;
   private final Map<String, List<SweepPoint>> sweeps;
   private final Map<String, Picture> pictures;
-  private final Map<String, Floor> floors;
-  private final Map<String, Space> spaces;
-  private final Map<String, Corner> corners;
-  private final Map<String, Head> heads;
-  private final Map<String, Place> places;
-  private final Map<String, Cable> cables;
-  private final Map<String, Run> runs;
-  private final Map<String, Conduit> conduits;
-  private final Map<String, Zone> zones;
-  private final Map<String, HouseSystem> systems;
-  private final Map<String, Fibre> fibreOfRun;
+  private final Index<Floor> floors;
+  private final Index<Space> spaces;
+  private final Index<Corner> corners;
+  private final Index<Head> heads;
+  private final Index<Place> places;
+  private final Index<Cable> cables;
+  private final Index<Run> runs;
+  private final Index<Conduit> conduits;
+  private final Index<Zone> zones;
+  private final Index<HouseSystem> systems;
+  private final Index<Fibre> fibreOfRun;
   private final Map<String, List<RunTest>> testsOfRun;
   private final Map<String, List<Run>> runsAtPlace;
   private final Map<String, List<Run>> runsAtHead;
@@ -56,23 +55,24 @@ public final class Job {
     Map<String, List<SweepPoint>> copied = new HashMap<>();
     sweeps.forEach((test, points) -> copied.put(test, List.copyOf(points)));
     this.sweeps = Map.copyOf(copied);
-    this.floors = index(record.floors(), Floor::id);
-    this.spaces = index(record.spaces(), Space::id);
-    this.corners = index(record.corners(), Corner::id);
-    this.heads = index(record.heads(), Head::id);
-    this.places = index(record.places(), Place::id);
-    this.cables = index(catalogue, Cable::id);
-    this.cables.putAll(index(record.cables(), Cable::id));
-    this.runs = index(record.runs(), Run::id);
-    this.conduits = index(record.conduits(), Conduit::id);
-    this.zones = index(record.zones(), Zone::id);
-    this.systems = index(record.systems(), HouseSystem::id);
-    this.fibreOfRun = index(record.fibres(), Fibre::run);
-    this.testsOfRun = group(record.tests(), t -> List.of(t.run()));
-    this.runsAtPlace = group(record.runs(), r -> ends(r, RunEnd::place));
-    this.runsAtHead = group(record.runs(), r -> ends(r, RunEnd::head));
-    this.runsInConduit = group(record.runs(), Job::distinctConduits);
-    this.placesInSpace = group(record.places(), p -> List.of(p.space()));
+    this.floors = new Index<>(record.floors(), Floor::id);
+    this.spaces = new Index<>(record.spaces(), Space::id);
+    this.corners = new Index<>(record.corners(), Corner::id);
+    this.heads = new Index<>(record.heads(), Head::id);
+    this.places = new Index<>(record.places(), Place::id);
+    List<Cable> types = new ArrayList<>(catalogue);
+    types.addAll(record.cables());
+    this.cables = new Index<>(types, Cable::id);
+    this.runs = new Index<>(record.runs(), Run::id);
+    this.conduits = new Index<>(record.conduits(), Conduit::id);
+    this.zones = new Index<>(record.zones(), Zone::id);
+    this.systems = new Index<>(record.systems(), HouseSystem::id);
+    this.fibreOfRun = new Index<>(record.fibres(), Fibre::run);
+    this.testsOfRun = Index.groups(record.tests(), t -> List.of(t.run()));
+    this.runsAtPlace = Index.groups(record.runs(), r -> ends(r, RunEnd::place));
+    this.runsAtHead = Index.groups(record.runs(), r -> ends(r, RunEnd::head));
+    this.runsInConduit = Index.groups(record.runs(), Job::distinctConduits);
+    this.placesInSpace = Index.groups(record.places(), p -> List.of(p.space()));
     this.runsOfZones = new HashSet<>();
     for (Zone zone : record.zones()) {
       zone.speakers().forEach(speaker -> speaker.run().ifPresent(runsOfZones::add));
@@ -82,7 +82,7 @@ public final class Job {
   /** This job with other names for the cable types that are not its record's own. */
   public Job renaming(UnaryOperator<Cable> builtIn) {
     List<Cable> renamed =
-        cables.values().stream()
+        cables.all().stream()
             .filter(cable -> !record.cables().contains(cable))
             .map(builtIn)
             .toList();
@@ -120,7 +120,7 @@ public final class Job {
 
   /** Every cable type that may be referred to: the record's own and the catalogue's. */
   public Collection<Cable> cables() {
-    return cables.values();
+    return cables.all();
   }
 
   public List<Run> runs() {
@@ -160,43 +160,43 @@ public final class Job {
   }
 
   public Floor floor(String id) {
-    return known(floors, id);
+    return floors.get(id);
   }
 
   public Space space(String id) {
-    return known(spaces, id);
+    return spaces.get(id);
   }
 
   public Corner corner(String id) {
-    return known(corners, id);
+    return corners.get(id);
   }
 
   public Head head(String id) {
-    return known(heads, id);
+    return heads.get(id);
   }
 
   public Place place(String id) {
-    return known(places, id);
+    return places.get(id);
   }
 
   public Cable cable(String id) {
-    return known(cables, id);
+    return cables.get(id);
   }
 
   public Run run(String id) {
-    return known(runs, id);
+    return runs.get(id);
   }
 
   public Conduit conduit(String id) {
-    return known(conduits, id);
+    return conduits.get(id);
   }
 
   public Zone zone(String id) {
-    return known(zones, id);
+    return zones.get(id);
   }
 
   public HouseSystem system(String id) {
-    return known(systems, id);
+    return systems.get(id);
   }
 
   /** Cable type of a run. */
@@ -214,7 +214,7 @@ public final class Job {
 
   /** What is known of the fibres of a run beyond its ends. */
   public Optional<Fibre> fibreOf(Run run) {
-    return Optional.ofNullable(fibreOfRun.get(run.id()));
+    return fibreOfRun.find(run.id());
   }
 
   /** Tests of a run in the order of the record. */
@@ -264,7 +264,7 @@ public final class Job {
 
   /** The run of an id, if it is one of a run. */
   public Optional<Run> findRun(String id) {
-    return Optional.ofNullable(runs.get(id));
+    return runs.find(id);
   }
 
   /** Whether a zone names the run for one of its speakers. */
@@ -281,30 +281,5 @@ public final class Job {
     where.apply(run.from()).ifPresent(ids::add);
     where.apply(run.to()).filter(id -> !ids.contains(id)).ifPresent(ids::add);
     return ids;
-  }
-
-  private static <T> Map<String, T> index(List<T> things, Function<T, String> id) {
-    Map<String, T> byId = new LinkedHashMap<>();
-    things.forEach(thing -> byId.put(id.apply(thing), thing));
-    return byId;
-  }
-
-  private static <T> Map<String, List<T>> group(List<T> things, Function<T, List<String>> keys) {
-    Map<String, List<T>> groups = new HashMap<>();
-    for (T thing : things) {
-      for (String key : keys.apply(thing)) {
-        groups.computeIfAbsent(key, k -> new ArrayList<>()).add(thing);
-      }
-    }
-    groups.replaceAll((key, list) -> List.copyOf(list));
-    return groups;
-  }
-
-  private static <T> T known(Map<String, T> byId, String id) {
-    T thing = byId.get(id);
-    if (thing == null) {
-      throw new IllegalArgumentException("nothing has the id '" + id + "'");
-    }
-    return thing;
   }
 }
