@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import wallbook.compose.Describe;
 import wallbook.compose.drawing.Drawing;
-import wallbook.compose.drawing.ElevationMark;
 import wallbook.compose.drawing.FloorPlan;
 import wallbook.compose.drawing.FloorPlan.FloorMark;
 import wallbook.compose.drawing.Frame;
@@ -16,15 +15,11 @@ import wallbook.compose.drawing.Legend;
 import wallbook.compose.drawing.Mark;
 import wallbook.compose.drawing.NamedOutline;
 import wallbook.compose.drawing.NorthArrow;
-import wallbook.compose.drawing.Opening;
-import wallbook.compose.drawing.Outline;
 import wallbook.compose.drawing.PointM;
 import wallbook.compose.drawing.RoomPlan;
 import wallbook.compose.drawing.ScaleUnit;
 import wallbook.compose.drawing.Spot;
 import wallbook.compose.drawing.SymbolKind;
-import wallbook.compose.drawing.Target;
-import wallbook.compose.drawing.WallElevation;
 import wallbook.geometry.RoomOutline;
 import wallbook.geometry.Wall;
 import wallbook.quantity.Length;
@@ -32,7 +27,6 @@ import wallbook.record.Floor;
 import wallbook.record.Head;
 import wallbook.record.Job;
 import wallbook.record.Place;
-import wallbook.record.Point;
 import wallbook.record.Run;
 import wallbook.record.Space;
 import wallbook.wording.Phrase;
@@ -48,8 +42,6 @@ public final class PlanDrawings {
   private static final double QUIET_ROOM_PLAN_MM = 115;
   private static final double ROOM_PLAN_MM = 130;
   private static final double FLOOR_PLAN_MM = 200;
-  private static final double QUIET_ELEVATION_MM = 90;
-  private static final double ELEVATION_MM = 120;
 
   /** A drawing of up to so many marks is legible at the smaller height. */
   private static final int QUIET_MARKS = 3;
@@ -106,7 +98,7 @@ public final class PlanDrawings {
         job.spaces().stream()
             .filter(s -> s.floor().equals(floor.id()) && s.outline().size() >= 3)
             .filter(s -> !s.kind().isOutdoor())
-            .map(PlanDrawings::named)
+            .map(PlanParts::named)
             .toList();
     if (rooms.size() < 2) {
       return Optional.empty();
@@ -123,7 +115,7 @@ public final class PlanDrawings {
                                     Symbols.of(h.kind()),
                                     p,
                                     List.of(h.name()),
-                                    Optional.of(target(h)))))
+                                    Optional.of(PlanParts.target(h)))))
             .toList();
     String title = say("drawing.floor.title", "floor", floor.name());
     String alt =
@@ -148,7 +140,11 @@ public final class PlanDrawings {
           .ifPresent(
               s ->
                   marks.add(
-                      new Mark(Symbols.of(place), s, labels(place), Optional.of(target(place)))));
+                      new Mark(
+                          Symbols.of(place),
+                          s,
+                          labels(place),
+                          Optional.of(PlanParts.target(place)))));
     }
     for (Head head : job.heads()) {
       if (head.space().equals(space.id())) {
@@ -160,7 +156,7 @@ public final class PlanDrawings {
                             Symbols.of(head.kind()),
                             new Spot.At(p),
                             List.of(head.name()),
-                            Optional.of(target(head)))));
+                            Optional.of(PlanParts.target(head)))));
       }
     }
     List<String> wallLengths =
@@ -177,7 +173,7 @@ public final class PlanDrawings {
     return Optional.of(
         new RoomPlan(
             frame(title, alt, marks.size(), QUIET_ROOM_PLAN_MM, ROOM_PLAN_MM),
-            outline(space),
+            PlanParts.outline(space),
             wallLengths,
             marks,
             neighbours(space),
@@ -188,24 +184,7 @@ public final class PlanDrawings {
 
   /** The walls that hold a place at a known offset and height, each seen from inside. */
   public List<Drawing> elevations(Space space, List<Place> places) {
-    List<Drawing> drawings = new ArrayList<>();
-    if (space.outline().size() < 3 || space.ceilingHeight().isEmpty()) {
-      return drawings;
-    }
-    for (Wall wall : new RoomOutline(space.outline()).walls()) {
-      List<Place> here =
-          places.stream()
-              .filter(
-                  p ->
-                      p.wall().equals(Optional.of(wall.letter()))
-                          && p.offset().isPresent()
-                          && p.height().isPresent())
-              .toList();
-      if (!here.isEmpty()) {
-        drawings.add(elevation(space, wall, here));
-      }
-    }
-    return drawings;
+    return new WallDrawings(this, wording, describe).of(space, places);
   }
 
   /** The symbols that the given marks use. */
@@ -221,59 +200,9 @@ public final class PlanDrawings {
   /** Where a head stands on the plan, if that is recorded. */
   public Optional<PointM> at(Head head) {
     if (head.at().isPresent()) {
-      return head.at().map(PlanDrawings::point);
+      return head.at().map(PlanParts::point);
     }
     return onWall(job.space(head.space()), head.wall(), head.offset());
-  }
-
-  private WallElevation elevation(Space space, Wall wall, List<Place> places) {
-    double width = wall.length().inMetres();
-    double height = space.ceilingHeight().orElseThrow().inMetres();
-    List<ElevationMark> marks =
-        places.stream()
-            .map(
-                p ->
-                    new ElevationMark(
-                        Symbols.of(p),
-                        p.offset().orElseThrow().inMetres(),
-                        p.height().orElseThrow().inMetres(),
-                        wording.quantities().position(p.offset().orElseThrow()),
-                        wording.quantities().position(p.height().orElseThrow()),
-                        labels(p),
-                        Optional.of(target(p))))
-            .toList();
-    List<Opening> openings =
-        space.openings().stream()
-            .filter(o -> o.wall().equals(wall.letter()) && o.head().isPresent())
-            .map(
-                o ->
-                    new Opening(
-                        o.offset().inMetres(),
-                        o.width().inMetres(),
-                        o.sill().map(Length::inMetres).orElse(0.0),
-                        o.head().orElseThrow().inMetres()))
-            .toList();
-    String name = describe.wall(space, wall.letter());
-    String title = say("drawing.wall.title", "room", space.name(), "wall", name);
-    String alt =
-        say(
-            "drawing.wall.alt",
-            "room",
-            space.name(),
-            "wall",
-            name,
-            "places",
-            places.stream()
-                .map(p -> p.name() + ": " + describe.where(p))
-                .collect(Collectors.joining("; ")));
-    return new WallElevation(
-        frame(title, alt, marks.size(), QUIET_ELEVATION_MM, ELEVATION_MM),
-        WallElevation.levelCeiling(width, height),
-        wording.quantities().position(wall.length()),
-        wording.quantities().position(space.ceilingHeight().orElseThrow()),
-        openings,
-        marks,
-        unit());
   }
 
   /** Labels of the cables at a place, or its name if none end there. */
@@ -291,7 +220,8 @@ public final class PlanDrawings {
     return shown;
   }
 
-  private Frame frame(String title, String alt, int marks, double quietMm, double fullMm) {
+  /** A frame as wide as the reader has room for; lower for a few marks. */
+  Frame frame(String title, String alt, int marks, double quietMm, double fullMm) {
     return new Frame(
         title,
         alt,
@@ -307,21 +237,8 @@ public final class PlanDrawings {
                     && s.floor().equals(space.floor())
                     && s.kind().isOutdoor() == space.kind().isOutdoor()
                     && s.outline().size() >= 3)
-        .map(PlanDrawings::named)
+        .map(PlanParts::named)
         .toList();
-  }
-
-  static NamedOutline named(Space space) {
-    return new NamedOutline(
-        space.name(), outline(space), Optional.of(new Target("room/" + space.id(), space.name())));
-  }
-
-  static Target target(Place place) {
-    return new Target("place/" + place.id(), place.name());
-  }
-
-  private static Target target(Head head) {
-    return new Target("head/" + head.id(), head.name());
   }
 
   private Optional<Spot> spot(Space space, Place place) {
@@ -333,7 +250,7 @@ public final class PlanDrawings {
         }
       }
     }
-    return place.at().map(p -> new Spot.At(point(p)));
+    return place.at().map(p -> new Spot.At(PlanParts.point(p)));
   }
 
   private static Optional<PointM> onWall(
@@ -341,18 +258,9 @@ public final class PlanDrawings {
     if (letter.isEmpty() || offset.isEmpty() || space.outline().size() < 3) {
       return Optional.empty();
     }
-    return new RoomOutline(space.outline()).wall(letter.get()).map(w -> point(w.at(offset.get())));
-  }
-
-  /** The outline of a space, its first corner first. */
-  public static Outline outline(Space space) {
-    return Outline.ofCornersInAnyDirection(
-        space.outline().stream().map(PlanDrawings::point).toList());
-  }
-
-  /** A point of the plan in metres. */
-  public static PointM point(Point point) {
-    return new PointM(point.x().inMetres(), point.y().inMetres());
+    return new RoomOutline(space.outline())
+        .wall(letter.get())
+        .map(w -> PlanParts.point(w.at(offset.get())));
   }
 
   private String say(String key, Object... namesAndValues) {

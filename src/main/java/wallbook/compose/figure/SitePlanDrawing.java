@@ -64,7 +64,7 @@ public final class SitePlanDrawing {
     List<NamedOutline> areas =
         job.spaces().stream()
             .filter(s -> s.kind().isOutdoor() && s.outline().size() >= 3)
-            .map(PlanDrawings::named)
+            .map(PlanParts::named)
             .toList();
     Set<String> used = new LinkedHashSet<>();
     List<SiteMark> marks = new ArrayList<>();
@@ -76,7 +76,7 @@ public final class SitePlanDrawing {
     List<FixedCorner> corners =
         used.stream()
             .map(job::corner)
-            .map(c -> new FixedCorner(c.name(), PlanDrawings.point(c.at())))
+            .map(c -> new FixedCorner(c.name(), PlanParts.point(c.at())))
             .toList();
     String alt =
         say(
@@ -103,14 +103,14 @@ public final class SitePlanDrawing {
     return job.spaces().stream()
         .filter(s -> !s.kind().isOutdoor() && s.outline().size() >= 3)
         .filter(s -> job.floor(s.floor()).level() == 0)
-        .map(s -> new NamedOutline("", PlanDrawings.outline(s)))
+        .map(s -> new NamedOutline("", PlanParts.outline(s)))
         .toList();
   }
 
   private SiteMark mark(Place place, TiedPoint.Found point) {
     return new SiteMark(
         Symbols.of(place),
-        PlanDrawings.point(point.point()),
+        PlanParts.point(point.point()),
         drawings.labels(place),
         place.ties().stream()
             .map(
@@ -120,7 +120,7 @@ public final class SitePlanDrawing {
                         wording.quantities().position(tie.distance())))
             .toList(),
         Optional.empty(),
-        Optional.of(PlanDrawings.target(place)));
+        Optional.of(PlanParts.target(place)));
   }
 
   private String say(String key, Object... namesAndValues) {

@@ -13,6 +13,7 @@ import wallbook.compose.drawing.Frame;
 import wallbook.compose.drawing.NamedOutline;
 import wallbook.compose.drawing.PointM;
 import wallbook.compose.figure.PlanDrawings;
+import wallbook.compose.figure.PlanParts;
 import wallbook.compose.figure.Symbols;
 import wallbook.compose.security.AnnexView.Plan;
 import wallbook.record.Floor;
@@ -54,7 +55,7 @@ final class DevicePlans {
         job.spaces().stream()
             .filter(s -> s.floor().equals(floor.id()) && !s.kind().isOutdoor())
             .filter(s -> s.outline().size() >= 3)
-            .map(s -> new NamedOutline(s.name(), PlanDrawings.outline(s)))
+            .map(s -> new NamedOutline(s.name(), PlanParts.outline(s)))
             .toList();
     List<FloorMark> marks = new ArrayList<>();
     numbers.forEach(
@@ -64,7 +65,7 @@ final class DevicePlans {
             positions
                 .of(place)
                 .plan()
-                .map(PlanDrawings::point)
+                .map(PlanParts::point)
                 .ifPresent(at -> marks.add(mark(place, number, at)));
           }
         });
