@@ -112,6 +112,14 @@ public final class Describe {
     return String.join(", ", parts);
   }
 
+  /** Where a head stands: its space, and the wall if that is recorded. */
+  public String where(Head head) {
+    Space space = job.space(head.space());
+    return head.wall()
+        .map(letter -> space.name() + ", " + wall(space, letter))
+        .orElse(space.name());
+  }
+
   /** A tie as a tape instruction. */
   public String tie(Tie tie) {
     return say(

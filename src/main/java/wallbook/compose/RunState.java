@@ -29,4 +29,9 @@ public enum RunState {
   public boolean isDark() {
     return this == DARK || this == UNFINISHED;
   }
+
+  /** Whether the cable will carry nothing again: damaged or given up. */
+  public boolean carriesNothing() {
+    return this == DEAD || this == RETIRED;
+  }
 }

@@ -1,10 +1,8 @@
 package wallbook.compose.asbuilt;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import wallbook.assess.copper.LimitLines;
 import wallbook.compose.Caution;
@@ -12,7 +10,9 @@ import wallbook.compose.Composition;
 import wallbook.compose.ContactView;
 import wallbook.compose.Damage;
 import wallbook.compose.Describe;
+import wallbook.compose.ExceptionText;
 import wallbook.compose.FactView;
+import wallbook.compose.HouseFigures;
 import wallbook.compose.RunState;
 import wallbook.compose.asbuilt.AsBuiltView.CableType;
 import wallbook.compose.asbuilt.AsBuiltView.DamagedRow;
@@ -55,6 +55,7 @@ public final class AsBuiltComposer {
   private final Job job;
   private final Wording wording;
   private final Describe describe;
+  private final ExceptionText exceptions;
   private final LimitLines lines;
 
   /**
@@ -65,6 +66,7 @@ public final class AsBuiltComposer {
     this.job = composition.job();
     this.wording = composition.wording();
     this.describe = composition.describe();
+    this.exceptions = new ExceptionText(wording);
     this.lines = new LimitLines(tables);
   }
 
@@ -113,36 +115,24 @@ public final class AsBuiltComposer {
   }
 
   private List<FactView> facts() {
-    List<FactView> facts = new ArrayList<>();
-    job.facts().houseArea().ifPresent(a -> fact(facts, "area", wording.quantities().floorArea(a)));
-    job.facts().handover().ifPresent(d -> fact(facts, "handover", wording.print(d)));
-    fact(facts, "runs", wording.print(job.runs().size()));
-    fact(facts, "works", count(run -> RunState.of(run) == RunState.WORKS));
-    fact(facts, "dark", count(run -> RunState.of(run) == RunState.DARK));
-    fact(facts, "unfinished", count(run -> RunState.of(run) == RunState.UNFINISHED));
-    fact(facts, "dead", count(AsBuiltComposer::carriesNothing));
-    fact(facts, "places", wording.print(job.places().size()));
-    fact(facts, "heads", wording.print(job.heads().size()));
-    fact(facts, "conduits", wording.print(job.conduits().size()));
-    return facts;
-  }
-
-  private void fact(List<FactView> facts, String name, String value) {
-    facts.add(new FactView(wording.say("asbuilt.fact." + name), value));
-  }
-
-  private String count(Predicate<Run> which) {
-    return wording.print((int) job.runs().stream().filter(which).count());
-  }
-
-  private static boolean carriesNothing(Run run) {
-    return RunState.of(run) == RunState.DEAD || RunState.of(run) == RunState.RETIRED;
+    HouseFigures figures = new HouseFigures(job, wording, "asbuilt.fact.").area();
+    job.facts().handover().ifPresent(day -> figures.add("handover", wording.print(day)));
+    return figures
+        .count("runs", job.runs().size())
+        .runs("works", state -> state == RunState.WORKS)
+        .runs("dark", state -> state == RunState.DARK)
+        .runs("unfinished", state -> state == RunState.UNFINISHED)
+        .runs("dead", RunState::carriesNothing)
+        .count("places", job.places().size())
+        .count("heads", job.heads().size())
+        .count("conduits", job.conduits().size())
+        .all();
   }
 
   private List<DamagedRow> damaged() {
     Damage damage = new Damage(job, wording);
     return job.runs().stream()
-        .filter(AsBuiltComposer::carriesNothing)
+        .filter(run -> RunState.of(run).carriesNothing())
         .map(
             run ->
                 new DamagedRow(
@@ -184,13 +174,8 @@ public final class AsBuiltComposer {
     return new ExceptionRow(
         exception.what(),
         describe.word(exception.kind()),
-        exception.standsIn().orElseGet(() -> wording.say("manual.nothing-stands-in")),
-        exception.open().orElse(false)
-            ? wording.say("manual.exception-open")
-            : exception
-                .agreed()
-                .map(day -> wording.say(Phrase.of("manual.exception-agreed", "date", day)))
-                .orElseGet(() -> wording.say("manual.exception-settled")),
+        exceptions.standsIn(exception),
+        exceptions.state(exception),
         exception.note());
   }
 

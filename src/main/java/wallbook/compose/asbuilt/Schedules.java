@@ -144,20 +144,13 @@ final class Schedules {
   }
 
   private HeadSchedule head(Head head) {
-    Space space = job.space(head.space());
-    List<RunRow> loose = new ArrayList<>();
-    for (Run run : job.runsAt(head)) {
-      for (RunEnd end : List.of(run.from(), run.to())) {
-        if (end.head().equals(Optional.of(head.id())) && end.port().isEmpty()) {
-          loose.add(row(run, end, run.otherThan(end)));
-        }
-      }
-    }
+    List<RunRow> loose =
+        PanelRuns.loose(job, head).stream()
+            .map(end -> row(end.run(), end.near(), end.other()))
+            .toList();
     return new HeadSchedule(
         head.name(),
-        head.wall()
-            .map(letter -> space.name() + ", " + describe.wall(space, letter))
-            .orElse(space.name()),
+        describe.where(head),
         head.note(),
         head.panels().stream().map(panel -> panel(head, panel)).toList(),
         loose);

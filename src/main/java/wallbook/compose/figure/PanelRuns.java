@@ -20,6 +20,22 @@ public record PanelRuns(List<Used> used) {
   /** A port and the run behind it. */
   public record Used(int port, Run run, RunEnd otherEnd) {}
 
+  /** A run that comes to a head at no port of it: the end there, and the other. */
+  public record Loose(Run run, RunEnd near, RunEnd other) {}
+
+  /** The runs that come to a head at no port, in the order of the record. */
+  public static List<Loose> loose(Job job, Head head) {
+    List<Loose> loose = new ArrayList<>();
+    for (Run run : job.runsAt(head)) {
+      for (RunEnd end : List.of(run.from(), run.to())) {
+        if (end.head().equals(Optional.of(head.id())) && end.port().isEmpty()) {
+          loose.add(new Loose(run, end, run.otherThan(end)));
+        }
+      }
+    }
+    return loose;
+  }
+
   /** The runs at the ports of a panel. */
   public static PanelRuns of(Job job, Head head, Panel panel) {
     List<Used> used = new ArrayList<>();

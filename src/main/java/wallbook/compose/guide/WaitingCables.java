@@ -107,7 +107,7 @@ final class WaitingCables {
   /** Damaged and abandoned cables. */
   List<DeadRow> dead() {
     return job.runs().stream()
-        .filter(run -> RunState.of(run) == RunState.DEAD || RunState.of(run) == RunState.RETIRED)
+        .filter(run -> RunState.of(run).carriesNothing())
         .map(this::dead)
         .toList();
   }

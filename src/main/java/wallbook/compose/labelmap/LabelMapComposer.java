@@ -1,6 +1,5 @@
 package wallbook.compose.labelmap;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -147,24 +146,12 @@ public final class LabelMapComposer {
   }
 
   private HeadSheet head(Head head) {
-    Space space = job.space(head.space());
     List<PanelSheet> panels = head.panels().stream().map(p -> panel(head, p)).toList();
-    List<CableRow> loose = new ArrayList<>();
-    for (Run run : job.runsAt(head)) {
-      for (RunEnd end : List.of(run.from(), run.to())) {
-        if (end.head().equals(Optional.of(head.id())) && end.port().isEmpty()) {
-          loose.add(cable(run, end, run.otherThan(end)));
-        }
-      }
-    }
-    return new HeadSheet(
-        head.name(),
-        head.wall()
-            .map(letter -> space.name() + ", " + describe.wall(space, letter))
-            .orElse(space.name()),
-        panels,
-        loose,
-        photographs.of(head));
+    List<CableRow> loose =
+        PanelRuns.loose(job, head).stream()
+            .map(end -> cable(end.run(), end.near(), end.other()))
+            .toList();
+    return new HeadSheet(head.name(), describe.where(head), panels, loose, photographs.of(head));
   }
 
   private PanelSheet panel(Head head, Panel panel) {

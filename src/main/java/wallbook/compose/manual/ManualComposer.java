@@ -1,24 +1,23 @@
 package wallbook.compose.manual;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import wallbook.compose.Caution;
 import wallbook.compose.Composition;
 import wallbook.compose.ContactView;
+import wallbook.compose.Damage;
 import wallbook.compose.Describe;
+import wallbook.compose.ExceptionText;
 import wallbook.compose.FactView;
+import wallbook.compose.HouseFigures;
 import wallbook.compose.RunState;
-import wallbook.compose.manual.ManualView.CableView;
 import wallbook.compose.manual.ManualView.ConduitView;
 import wallbook.compose.manual.ManualView.DarkView;
 import wallbook.compose.manual.ManualView.DeadView;
 import wallbook.compose.manual.ManualView.ExceptionView;
 import wallbook.compose.manual.ManualView.HeadView;
 import wallbook.compose.manual.ManualView.LabelExample;
-import wallbook.compose.manual.ManualView.PlaceView;
 import wallbook.compose.manual.ManualView.RoomView;
 import wallbook.compose.manual.ManualView.StubOutView;
 import wallbook.compose.manual.ManualView.SystemView;
@@ -32,7 +31,6 @@ import wallbook.record.Job;
 import wallbook.record.PartyRole;
 import wallbook.record.Place;
 import wallbook.record.Run;
-import wallbook.record.Space;
 import wallbook.record.StubOut;
 import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
@@ -54,18 +52,25 @@ public final class ManualComposer {
           Caution.ATTICS,
           Caution.PRIVACY);
 
+  private final Composition composition;
   private final Job job;
   private final Wording wording;
   private final Describe describe;
+  private final Damage damage;
+  private final ExceptionText exceptions;
 
   public ManualComposer(Composition composition) {
+    this.composition = composition;
     this.job = composition.job();
     this.wording = composition.wording();
     this.describe = composition.describe();
+    this.damage = new Damage(job, wording);
+    this.exceptions = new ExceptionText(wording);
   }
 
   /** The manual of the whole house. */
   public ManualView compose() {
+    List<RoomView> rooms = new RoomChapters(composition).all();
     return new ManualView(
         job.facts().title(),
         job.facts().address(),
@@ -73,13 +78,13 @@ public final class ManualComposer {
         wording.print(job.facts().revision()),
         job.facts().jurisdiction(),
         job.facts().codes(),
-        facts(),
+        facts(rooms.size()),
         job.systems().stream().map(this::system).toList(),
         labelExample(),
         job.heads().stream().map(this::head).toList(),
-        rooms(),
+        rooms,
         job.runs().stream().filter(r -> RunState.of(r).isDark()).map(this::dark).toList(),
-        job.runs().stream().filter(ManualComposer::carriesNothing).map(this::dead).toList(),
+        job.runs().stream().filter(r -> RunState.of(r).carriesNothing()).map(this::dead).toList(),
         job.exceptions().stream().map(this::exception).toList(),
         job.stubOuts().stream().map(this::stubOut).toList(),
         job.conduits().stream().map(this::conduit).toList(),
@@ -88,28 +93,16 @@ public final class ManualComposer {
         Glossary.of(job, wording));
   }
 
-  private List<FactView> facts() {
-    List<FactView> facts = new ArrayList<>();
-    job.facts().houseArea().ifPresent(a -> fact(facts, "area", wording.quantities().floorArea(a)));
-    fact(facts, "spaces", wording.print(rooms().size()));
-    fact(facts, "runs", wording.print(job.runs().size()));
-    fact(facts, "working", count(r -> RunState.of(r) == RunState.WORKS));
-    fact(facts, "dark", count(r -> RunState.of(r).isDark()));
-    fact(facts, "dead", count(ManualComposer::carriesNothing));
-    fact(facts, "conduits", wording.print(job.conduits().size()));
-    return facts;
-  }
-
-  private void fact(List<FactView> facts, String name, String value) {
-    facts.add(new FactView(wording.say("manual.fact." + name), value));
-  }
-
-  private String count(Predicate<Run> which) {
-    return wording.print((int) job.runs().stream().filter(which).count());
-  }
-
-  private static boolean carriesNothing(Run run) {
-    return RunState.of(run) == RunState.DEAD || RunState.of(run) == RunState.RETIRED;
+  private List<FactView> facts(int rooms) {
+    return new HouseFigures(job, wording, "manual.fact.")
+        .area()
+        .count("spaces", rooms)
+        .count("runs", job.runs().size())
+        .runs("working", state -> state == RunState.WORKS)
+        .runs("dark", RunState::isDark)
+        .runs("dead", RunState::carriesNothing)
+        .count("conduits", job.conduits().size())
+        .all();
   }
 
   private SystemView system(HouseSystem system) {
@@ -139,76 +132,11 @@ public final class ManualComposer {
   }
 
   private HeadView head(Head head) {
-    Space space = job.space(head.space());
-    String where =
-        head.wall()
-            .map(letter -> space.name() + ", " + describe.wall(space, letter))
-            .orElse(space.name());
     return new HeadView(
         head.name(),
         describe.word(head.kind()),
-        where,
+        describe.where(head),
         wording.say(Phrase.counted("manual.cables", job.runsAt(head).size())));
-  }
-
-  private List<RoomView> rooms() {
-    return job.spaces().stream()
-        .sorted(Comparator.comparingInt(s -> job.floor(s.floor()).level()))
-        .map(this::room)
-        .flatMap(Optional::stream)
-        .toList();
-  }
-
-  /** Nothing is said of what isn't there. */
-  private String summary(int places, int working, int waiting) {
-    List<String> cables = new ArrayList<>();
-    if (working > 0) {
-      cables.add(wording.say(Phrase.counted("manual.working", working)));
-    }
-    if (waiting > 0) {
-      String key = working > 0 ? "manual.waiting" : "manual.only-waiting";
-      cables.add(wording.say(Phrase.counted(key, waiting)));
-    }
-    Phrase counted = Phrase.counted("manual.places", places);
-    return cables.isEmpty()
-        ? say("manual.room-summary-none", "places", counted)
-        : say("manual.room-summary", "places", counted, "cables", String.join(", ", cables));
-  }
-
-  private Optional<RoomView> room(Space space) {
-    List<Place> places = job.placesIn(space);
-    if (places.isEmpty()) {
-      return Optional.empty();
-    }
-    List<Run> runs = places.stream().flatMap(p -> job.runsAt(p).stream()).distinct().toList();
-    int working = (int) runs.stream().filter(r -> RunState.of(r) == RunState.WORKS).count();
-    int waiting = (int) runs.stream().filter(r -> RunState.of(r).isDark()).count();
-    return Optional.of(
-        new RoomView(
-            space.name(),
-            job.floor(space.floor()).name(),
-            summary(places.size(), working, waiting),
-            places.stream().map(this::place).toList(),
-            space.note()));
-  }
-
-  private PlaceView place(Place place) {
-    return new PlaceView(
-        place.name(),
-        describe.word(place.kind()),
-        describe.where(place),
-        place.label(),
-        place.note(),
-        job.runsAt(place).stream().map(run -> cable(run, place)).toList());
-  }
-
-  private CableView cable(Run run, Place here) {
-    return new CableView(
-        run.label(),
-        describe.cable(run),
-        describe.end(describe.otherEnd(run, here)),
-        describe.state(run),
-        describe.tested(run));
   }
 
   private DarkView dark(Run run) {
@@ -222,42 +150,21 @@ public final class ManualComposer {
   }
 
   private DeadView dead(Run run) {
-    Optional<ExceptionItem> exception =
-        job.exceptions().stream().filter(e -> e.run().equals(Optional.of(run.id()))).findFirst();
-    String why =
-        exception
-            .map(ExceptionItem::what)
-            .or(() -> job.testsOf(run).stream().flatMap(t -> t.reason().stream()).findFirst())
-            .or(run::note)
-            .orElseGet(() -> wording.say("not-recorded"));
-    String standsIn =
-        run.standIn()
-            .map(id -> say("manual.stands-in-run", "label", job.run(id).label()))
-            .or(() -> exception.flatMap(ExceptionItem::standsIn))
-            .orElseGet(() -> wording.say("manual.nothing-stands-in"));
     return new DeadView(
         run.label(),
         describe.cable(run),
         describe.end(run.from()),
         describe.end(run.to()),
-        why,
-        standsIn);
+        damage.why(run),
+        damage.standsIn(run));
   }
 
   private ExceptionView exception(ExceptionItem exception) {
-    boolean open = exception.open().orElse(false);
-    String state =
-        open
-            ? wording.say("manual.exception-open")
-            : exception
-                .agreed()
-                .map(d -> say("manual.exception-agreed", "date", d))
-                .orElseGet(() -> wording.say("manual.exception-settled"));
     return new ExceptionView(
         exception.what(),
         describe.word(exception.kind()),
-        exception.standsIn().orElseGet(() -> wording.say("manual.nothing-stands-in")),
-        state);
+        exceptions.standsIn(exception),
+        exceptions.state(exception));
   }
 
   private StubOutView stubOut(StubOut stubOut) {

@@ -13,8 +13,6 @@ import wallbook.compose.page.RoomCard.CableLine;
 import wallbook.record.Head;
 import wallbook.record.Job;
 import wallbook.record.Panel;
-import wallbook.record.Run;
-import wallbook.record.RunEnd;
 
 /** Makes the cards of the places where cables come home. */
 final class HeadCards {
@@ -37,14 +35,10 @@ final class HeadCards {
   }
 
   private HeadCard card(Head head) {
-    List<CableLine> loose = new ArrayList<>();
-    for (Run run : job.runsAt(head)) {
-      for (RunEnd end : List.of(run.from(), run.to())) {
-        if (end.head().equals(Optional.of(head.id())) && end.port().isEmpty()) {
-          loose.add(words.line(run, end, Optional.empty()));
-        }
-      }
-    }
+    List<CableLine> loose =
+        PanelRuns.loose(job, head).stream()
+            .map(end -> words.line(end.run(), end.near(), Optional.empty()))
+            .toList();
     return new HeadCard(
         words.anchors().of(head),
         head.name(),

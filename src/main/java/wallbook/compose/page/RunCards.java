@@ -231,7 +231,7 @@ final class RunCards {
     if (cable.medium() == Medium.COAX) {
       cautions.add(Caution.ANTENNAS);
     }
-    if (RunState.of(run) == RunState.DEAD || RunState.of(run) == RunState.RETIRED) {
+    if (RunState.of(run).carriesNothing()) {
       cautions.add(Caution.DEAD_CABLE);
     }
     return cautions.stream().map(words::link).toList();

@@ -19,7 +19,6 @@ import wallbook.record.Job;
 import wallbook.record.Panel;
 import wallbook.record.PartyRole;
 import wallbook.record.Run;
-import wallbook.record.Space;
 import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
@@ -104,12 +103,9 @@ public final class RackCardComposer {
   }
 
   private HeadLines head(Head head, List<Panel> panels, boolean brief) {
-    Space space = job.space(head.space());
     return new HeadLines(
         head.name(),
-        head.wall()
-            .map(letter -> space.name() + ", " + describe.wall(space, letter))
-            .orElse(space.name()),
+        describe.where(head),
         panels.stream().map(panel -> panel(head, panel, brief)).toList());
   }
 

@@ -9,6 +9,7 @@ import wallbook.compose.Composition;
 import wallbook.compose.ContactView;
 import wallbook.compose.Describe;
 import wallbook.compose.Discretion;
+import wallbook.compose.ExceptionText;
 import wallbook.compose.FactView;
 import wallbook.compose.RunState;
 import wallbook.compose.figure.PanelRuns;
@@ -28,7 +29,6 @@ import wallbook.record.PartyRole;
 import wallbook.record.Place;
 import wallbook.record.PlaceUse;
 import wallbook.record.Run;
-import wallbook.record.Space;
 import wallbook.reference.Tables;
 import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
@@ -48,6 +48,7 @@ public final class AnnexComposer {
   private final Job job;
   private final Wording wording;
   private final Describe describe;
+  private final ExceptionText exceptions;
   private final Discretion discretion;
   private final Tables tables;
 
@@ -59,6 +60,7 @@ public final class AnnexComposer {
     this.job = composition.job();
     this.wording = composition.wording();
     this.describe = composition.describe();
+    this.exceptions = new ExceptionText(wording);
     this.discretion = new Discretion(job, wording);
     this.tables = tables;
   }
@@ -123,15 +125,8 @@ public final class AnnexComposer {
     List<PanelLines> panels = new ArrayList<>();
     for (Head head : job.heads()) {
       if (discretion.isPrivate(head)) {
-        Space space = job.space(head.space());
         panels.add(
-            new PanelLines(
-                head.name(),
-                head.wall()
-                    .map(letter -> space.name() + ", " + describe.wall(space, letter))
-                    .orElse(space.name()),
-                head.note(),
-                ports(head, devices)));
+            new PanelLines(head.name(), describe.where(head), head.note(), ports(head, devices)));
       }
     }
     return panels;
@@ -157,13 +152,8 @@ public final class AnnexComposer {
     return new Replaced(
         exception.what(),
         describe.word(exception.kind()),
-        exception.standsIn().orElseGet(() -> wording.say("manual.nothing-stands-in")),
-        exception.open().orElse(false)
-            ? wording.say("manual.exception-open")
-            : exception
-                .agreed()
-                .map(day -> wording.say(Phrase.of("manual.exception-agreed", "date", day)))
-                .orElseGet(() -> wording.say("manual.exception-settled")),
+        exceptions.standsIn(exception),
+        exceptions.state(exception),
         exception.note());
   }
 

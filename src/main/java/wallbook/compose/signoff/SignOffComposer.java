@@ -10,6 +10,7 @@ import wallbook.assess.Assessments;
 import wallbook.assess.Verdict;
 import wallbook.compose.Composition;
 import wallbook.compose.Describe;
+import wallbook.compose.ExceptionText;
 import wallbook.compose.LabelRanges;
 import wallbook.compose.RunState;
 import wallbook.compose.result.Results;
@@ -59,6 +60,7 @@ public final class SignOffComposer {
   private final Assessments assessments;
   private final Wording wording;
   private final Describe describe;
+  private final ExceptionText exceptions;
   private final SourceList sources = new SourceList();
   private final Results results;
   private final Map<String, String> assumed = new LinkedHashMap<>();
@@ -69,6 +71,7 @@ public final class SignOffComposer {
     this.assessments = composition.assessments();
     this.wording = composition.wording();
     this.describe = composition.describe();
+    this.exceptions = new ExceptionText(wording);
     this.results = new Results(wording, sources);
   }
 
@@ -207,7 +210,7 @@ public final class SignOffComposer {
   private Settled settled(ExceptionItem exception) {
     return new Settled(
         exception.what(),
-        exception.standsIn().orElseGet(() -> wording.say("manual.nothing-stands-in")),
+        exceptions.standsIn(exception),
         exception
             .agreed()
             .map(wording::print)

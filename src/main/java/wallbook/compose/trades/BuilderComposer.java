@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import wallbook.compose.Composition;
 import wallbook.compose.ConduitText;
+import wallbook.compose.ExceptionText;
 import wallbook.compose.disclosure.Part;
 import wallbook.compose.trades.BuilderView.ConduitRow;
 import wallbook.compose.trades.BuilderView.ExceptionRow;
@@ -19,10 +20,12 @@ import wallbook.record.Space;
 public final class BuilderComposer {
   private final TradeSheet sheet;
   private final ConduitText conduits;
+  private final ExceptionText exceptions;
 
   public BuilderComposer(Composition composition) {
     this.sheet = new TradeSheet(composition);
     this.conduits = new ConduitText(sheet.job, sheet.wording);
+    this.exceptions = new ExceptionText(sheet.wording);
   }
 
   /** The sheet. */
@@ -102,12 +105,7 @@ public final class BuilderComposer {
         exception.what(),
         sheet.describe.word(exception.kind()),
         sheet.discretion.tellable(exception.standsIn()),
-        exception.open().orElse(false)
-            ? sheet.wording.say("manual.exception-open")
-            : exception
-                .agreed()
-                .map(day -> sheet.say("manual.exception-agreed", "date", day))
-                .orElseGet(() -> sheet.wording.say("manual.exception-settled")),
+        exceptions.state(exception),
         sheet.discretion.tellable(exception.note()));
   }
 }

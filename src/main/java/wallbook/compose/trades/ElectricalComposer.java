@@ -17,7 +17,6 @@ import wallbook.record.PartyRole;
 import wallbook.record.Place;
 import wallbook.record.PlaceUse;
 import wallbook.record.Run;
-import wallbook.record.Space;
 import wallbook.record.StubOut;
 
 /**
@@ -66,10 +65,7 @@ public final class ElectricalComposer {
   }
 
   private String where(Head head) {
-    Space space = sheet.job.space(head.space());
-    return head.wall()
-        .map(letter -> space.name() + ", " + sheet.describe.wall(space, letter))
-        .orElse(space.name());
+    return sheet.describe.where(head);
   }
 
   private List<Equipment> places(Set<PlaceUse> uses) {

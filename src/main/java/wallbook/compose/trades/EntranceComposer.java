@@ -22,7 +22,6 @@ import wallbook.record.Head;
 import wallbook.record.HeadKind;
 import wallbook.record.Run;
 import wallbook.record.RunEnd;
-import wallbook.record.Space;
 
 /**
  * Composes the service provider's sheet: where his line ends, the conduit kept for it, and what its
@@ -69,7 +68,6 @@ public final class EntranceComposer {
   }
 
   private Point point(Head head) {
-    Space space = sheet.job.space(head.space());
     List<Line> lines = new ArrayList<>();
     for (Run run : sheet.job.runsAt(head)) {
       if (!sheet.discretion.isPrivate(run)) {
@@ -78,9 +76,7 @@ public final class EntranceComposer {
     }
     return new Point(
         head.name(),
-        head.wall()
-            .map(letter -> space.name() + ", " + sheet.describe.wall(space, letter))
-            .orElse(space.name()),
+        sheet.describe.where(head),
         sheet.discretion.tellable(head.note()),
         head.panels().stream()
             .filter(panel -> sheet.discretion.isTellable(panel.name()))
