@@ -1,6 +1,5 @@
 package wallbook.assess;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wallbook.wording.Phrase;
@@ -11,12 +10,7 @@ public final class PhrasesOf {
 
   /** Every phrase of an assessment, nested ones too. */
   public static List<Phrase> all(Assessment assessment) {
-    List<Phrase> phrases = new ArrayList<>();
-    collect(assessment.asked(), phrases);
-    assessment.limitedBy().ifPresent(phrase -> collect(phrase, phrases));
-    assessment.assumptions().forEach(phrase -> collect(phrase, phrases));
-    assessment.missing().forEach(phrase -> collect(phrase, phrases));
-    return phrases;
+    return Said.phrases(assessment);
   }
 
   public static List<String> keys(Assessment assessment) {
@@ -36,14 +30,5 @@ public final class PhrasesOf {
     return phrase.key().equals("assess.and")
         ? first((Phrase) phrase.arguments().get("first"))
         : phrase;
-  }
-
-  private static void collect(Phrase phrase, List<Phrase> into) {
-    into.add(phrase);
-    for (Object argument : phrase.arguments().values()) {
-      if (argument instanceof Phrase nested) {
-        collect(nested, into);
-      }
-    }
   }
 }

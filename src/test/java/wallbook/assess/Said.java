@@ -68,16 +68,22 @@ public final class Said {
 
   /** Says a phrase in English with feet and inches. */
   public static String english(Phrase phrase) {
-    return new Wording(Locale.US, AllWords.ENGLISH, UnitSystem.FEET_AND_INCHES)
-        .say(phrase)
-        .replace('\u00a0', ' ');
+    return say(Locale.US, AllWords.ENGLISH, UnitSystem.FEET_AND_INCHES, phrase);
+  }
+
+  /** Says a phrase in English with metric units. */
+  public static String metric(Phrase phrase) {
+    return say(Locale.US, AllWords.ENGLISH, UnitSystem.METRIC, phrase);
   }
 
   /** Says a phrase in Spanish with metric units. */
   public static String spanish(Phrase phrase) {
-    return new Wording(Locale.forLanguageTag("es"), AllWords.SPANISH, UnitSystem.METRIC)
-        .say(phrase)
-        .replace('\u00a0', ' ');
+    return say(Locale.forLanguageTag("es"), AllWords.SPANISH, UnitSystem.METRIC, phrase);
+  }
+
+  private static String say(
+      Locale locale, Map<String, String> words, UnitSystem units, Phrase phrase) {
+    return new Wording(locale, words, units).say(phrase).replace('\u00a0', ' ');
   }
 
   /** Keys of phrases that were never said. */

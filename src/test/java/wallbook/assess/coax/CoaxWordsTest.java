@@ -1,19 +1,15 @@
 package wallbook.assess.coax;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeSet;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import wallbook.assess.Assessment;
-import wallbook.assess.PartWords;
-import wallbook.assess.PhrasesOf;
+import wallbook.assess.Said;
 import wallbook.wording.Phrase;
-import wallbook.wording.UnitSystem;
 
 /** Every phrase that coax results use has words, in both languages. */
 class CoaxWordsTest {
@@ -21,31 +17,20 @@ class CoaxWordsTest {
 
   @Test
   void everyPhraseIsSaidInEnglishAndSpanish() {
-    List<String> english = PartWords.say("coax.en", Locale.US, UnitSystem.FEET_AND_INCHES, PHRASES);
-    List<String> spanish =
-        PartWords.say("coax.es", Locale.forLanguageTag("es"), UnitSystem.METRIC, PHRASES);
-
-    assertEquals(english.size(), spanish.size());
-    assertTrue(english.stream().noneMatch(String::isBlank));
+    for (Phrase phrase : PHRASES) {
+      assertFalse(Said.english(phrase).isBlank());
+      assertFalse(Said.spanish(phrase).isBlank());
+    }
   }
 
   @Test
   void theLanguagesHaveTheSameKeysAndArguments() {
-    Map<String, String> english = PartWords.of("coax.en");
-    Map<String, String> spanish = PartWords.of("coax.es");
-
-    assertEquals(new TreeSet<>(english.keySet()), new TreeSet<>(spanish.keySet()));
-    english.forEach(
-        (key, text) ->
-            assertEquals(PartWords.arguments(text), PartWords.arguments(spanish.get(key)), key));
+    assertEquals(Set.of(), Said.differences("coax."));
   }
 
   @Test
   void noWordsLieUnused() {
-    TreeSet<String> unused = new TreeSet<>(PartWords.of("coax.en").keySet());
-    PHRASES.forEach(phrase -> unused.remove(phrase.key()));
-
-    assertEquals(new TreeSet<String>(), unused);
+    assertEquals(Set.of(), Said.unused("coax.", PHRASES));
   }
 
   private static List<Phrase> phrases() {
@@ -63,6 +48,6 @@ class CoaxWordsTest {
     for (String condition : List.of("damaged", "abandoned")) {
       all.addAll(CoaxJobs.assess(CoaxJobs.run("series-6", "condition: " + condition)));
     }
-    return all.stream().flatMap(a -> PhrasesOf.all(a).stream()).distinct().toList();
+    return all.stream().flatMap(a -> Said.phrases(a).stream()).distinct().toList();
   }
 }

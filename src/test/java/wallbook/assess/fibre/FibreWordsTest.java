@@ -1,19 +1,15 @@
 package wallbook.assess.fibre;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeSet;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import wallbook.assess.Assessment;
-import wallbook.assess.PartWords;
-import wallbook.assess.PhrasesOf;
+import wallbook.assess.Said;
 import wallbook.wording.Phrase;
-import wallbook.wording.UnitSystem;
 
 /** Every phrase that fibre results use has words, in both languages. */
 class FibreWordsTest {
@@ -21,34 +17,24 @@ class FibreWordsTest {
 
   @Test
   void everyPhraseIsSaidInEnglishAndSpanish() {
-    List<String> english =
-        PartWords.say("fibre.en", Locale.US, UnitSystem.FEET_AND_INCHES, PHRASES);
-    List<String> spanish =
-        PartWords.say("fibre.es", Locale.forLanguageTag("es"), UnitSystem.METRIC, PHRASES);
-
-    assertEquals(english.size(), spanish.size());
-    assertTrue(english.stream().noneMatch(String::isBlank));
+    for (Phrase phrase : PHRASES) {
+      assertFalse(Said.english(phrase).isBlank());
+      assertFalse(Said.spanish(phrase).isBlank());
+    }
   }
 
   @Test
   void theLanguagesHaveTheSameKeysAndArguments() {
-    Map<String, String> english = PartWords.of("fibre.en");
-    Map<String, String> spanish = PartWords.of("fibre.es");
-
-    assertEquals(new TreeSet<>(english.keySet()), new TreeSet<>(spanish.keySet()));
-    english.forEach(
-        (key, text) ->
-            assertEquals(PartWords.arguments(text), PartWords.arguments(spanish.get(key)), key));
+    assertEquals(Set.of(), Said.differences("fibre."));
   }
 
   @Test
   void noWordsLieUnused() {
-    TreeSet<String> unused = new TreeSet<>(PartWords.of("fibre.en").keySet());
-    PHRASES.forEach(phrase -> unused.remove(phrase.key()));
+    Set<String> unused = Said.unused("fibre.", PHRASES);
     // One connector or no splice may be the usual figure one day; the table decides.
     unused.removeIf(key -> key.endsWith(".usual.one"));
 
-    assertEquals(new TreeSet<String>(), unused);
+    assertEquals(Set.of(), unused);
   }
 
   @Test
@@ -58,15 +44,10 @@ class FibreWordsTest {
             FibreJobs.assess(FibreJobs.run("r", "om3-2", "90 m")), "fibre.application.25gbase-sr");
 
     assertEquals(
-        List.of(
-            "length 90.0 m, reach 70.0 m: 20.0 m too long; loss of at most 1.80 dB: kept with"
-                + " 1.77 dB by ANSI/TIA-568.3-D at 3.0 dB/km, exceeded with 1.82 dB by ISO/IEC"
-                + " 11801-1 (as IEEE 802.3) at 3.5 dB/km"),
-        PartWords.say(
-                "fibre.en", Locale.US, UnitSystem.METRIC, List.of(result.limitedBy().orElseThrow()))
-            .stream()
-            .map(text -> text.replace('\u00a0', ' '))
-            .toList());
+        "length 90.0 m, reach 70.0 m: 20.0 m too long; loss of at most 1.80 dB: kept with"
+            + " 1.77 dB by ANSI/TIA-568.3-D at 3.0 dB/km, exceeded with 1.82 dB by ISO/IEC"
+            + " 11801-1 (as IEEE 802.3) at 3.5 dB/km",
+        Said.metric(result.limitedBy().orElseThrow()));
   }
 
   private static List<Phrase> phrases() {
@@ -136,6 +117,6 @@ class FibreWordsTest {
                       + radius
                       + "}], contents: [r], pull_string: none, condition: clear}]\n")));
     }
-    return all.stream().flatMap(a -> PhrasesOf.all(a).stream()).distinct().toList();
+    return all.stream().flatMap(a -> Said.phrases(a).stream()).distinct().toList();
   }
 }
