@@ -1,7 +1,6 @@
 package wallbook.check;
 
 import java.util.Optional;
-import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.record.Cable;
@@ -22,12 +21,11 @@ final class Conductors {
     int most = conductors.get() / 2;
     if (inParallel.get() > most) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.ERROR,
                   "more-conductors-than-there-are",
                   origin.position("conductors_in_parallel"),
-                  "run",
-                  run.label(),
+                  run,
                   "count",
                   inParallel.get(),
                   "conductors",

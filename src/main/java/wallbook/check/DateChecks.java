@@ -55,12 +55,11 @@ final class DateChecks implements Check {
     LocalDate calibrated = test.calibrated().get();
     if (calibrated.isAfter(test.date())) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "test-older-than-calibration",
                   test.origin().position("calibrated"),
-                  "run",
-                  run.label(),
+                  run,
                   "calibrated",
                   calibrated,
                   "date",
@@ -68,12 +67,11 @@ final class DateChecks implements Check {
               .found(calibrated.toString()));
     } else if (calibrated.plus(calibrationInterval).isBefore(test.date())) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "calibration-expired",
                   test.origin().position("calibrated"),
-                  "run",
-                  run.label(),
+                  run,
                   "calibrated",
                   calibrated,
                   "date",

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.finding.SourcePosition;
@@ -73,12 +72,11 @@ final class EnvironmentChecks implements Check {
     }
     if (levels.row(jacket.get().word()).number("level") < need.number("level")) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "jacket-below-environment",
                   at,
-                  "run",
-                  run.label(),
+                  run,
                   "jacket",
                   Words.of("jacket", jacket.get()),
                   "environment",
@@ -108,12 +106,11 @@ final class EnvironmentChecks implements Check {
         .ifPresent(
             mark ->
                 findings.add(
-                    Finding.of(
+                    RunFinding.of(
                             Severity.WARNING,
                             "outdoor-cable-not-rated",
                             at,
-                            "run",
-                            run.label(),
+                            run,
                             "environment",
                             Words.of("run-environment", environment),
                             "mark",
@@ -133,12 +130,8 @@ final class EnvironmentChecks implements Check {
         && run.environments().stream()
             .anyMatch(e -> needs.row(e.word()).numberIfAny("level").isPresent())) {
       findings.add(
-          Finding.of(
-              Severity.REMARK,
-              "jacket-not-recorded",
-              run.origin().position("cable"),
-              "run",
-              run.label()));
+          RunFinding.of(
+              Severity.REMARK, "jacket-not-recorded", run.origin().position("cable"), run));
     }
   }
 
@@ -152,12 +145,11 @@ final class EnvironmentChecks implements Check {
             .findFirst();
     if (outside.isPresent() && run.environments().stream().noneMatch(OUTDOORS::contains)) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
               Severity.REMARK,
               "outdoor-run-without-environment",
               run.origin().position("environments"),
-              "run",
-              run.label(),
+              run,
               "place",
               outside.get().name()));
     }

@@ -40,12 +40,11 @@ final class ExceptionChecks implements Check {
         .ifPresent(
             run ->
                 findings.add(
-                    Finding.of(
+                    RunFinding.of(
                             Severity.ERROR,
                             "damaged-run-in-service",
                             run.origin().position("condition"),
-                            "run",
-                            run.label(),
+                            run,
                             "line",
                             exception.origin().position("kind").line())
                         .found(run.condition().word())));

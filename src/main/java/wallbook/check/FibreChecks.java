@@ -2,7 +2,6 @@ package wallbook.check;
 
 import java.util.HashSet;
 import java.util.Set;
-import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.record.Fibre;
@@ -20,34 +19,24 @@ final class FibreChecks implements Check {
       Medium medium = job.cableOf(run).medium();
       if (medium != Medium.FIBRE) {
         findings.add(
-            Finding.of(
+            RunFinding.of(
                     Severity.ERROR,
                     "fibre-entry-on-other-run",
                     fibre.origin().position("run"),
-                    "run",
-                    run.label(),
+                    run,
                     "medium",
                     Words.of("medium", medium))
                 .found(run.id()));
       }
       if (!described.add(run.id())) {
         findings.add(
-            Finding.of(
-                    Severity.ERROR,
-                    "two-fibre-entries",
-                    fibre.origin().position("run"),
-                    "run",
-                    run.label())
+            RunFinding.of(Severity.ERROR, "two-fibre-entries", fibre.origin().position("run"), run)
                 .found(run.id()));
       }
       if (medium == Medium.FIBRE && !run.isTerminated() && fibre.whereFound().isEmpty()) {
         findings.add(
-            Finding.of(
-                Severity.REMARK,
-                "loose-fibre-not-described",
-                fibre.origin().position(),
-                "run",
-                run.label()));
+            RunFinding.of(
+                Severity.REMARK, "loose-fibre-not-described", fibre.origin().position(), run));
       }
     }
   }

@@ -3,7 +3,6 @@ package wallbook.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.record.Job;
@@ -50,12 +49,11 @@ final class FitChecks implements Check {
         .ifPresent(
             connector ->
                 findings.add(
-                    Finding.of(
+                    RunFinding.of(
                             Severity.WARNING,
                             "connector-does-not-fit-cable",
                             end.origin().position("connector"),
-                            "run",
-                            run.label(),
+                            run,
                             "connector",
                             Words.of("connector", connector),
                             "medium",
@@ -72,12 +70,11 @@ final class FitChecks implements Check {
         .ifPresent(
             p ->
                 findings.add(
-                    Finding.of(
+                    RunFinding.of(
                             Severity.WARNING,
                             "cable-on-wrong-panel",
                             end.origin().position("panel"),
-                            "run",
-                            run.label(),
+                            run,
                             "panel",
                             p.name(),
                             "medium",
@@ -89,12 +86,11 @@ final class FitChecks implements Check {
   private static void checkWiring(Run run, RunEnd end, Medium medium, Findings findings) {
     if (end.wiring().isPresent() && medium != Medium.BALANCED_PAIR) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "wiring-scheme-on-other-cable",
                   end.origin().position("wiring"),
-                  "run",
-                  run.label(),
+                  run,
                   "medium",
                   Words.of("medium", medium))
               .found(end.wiring().get().word()));
@@ -106,12 +102,11 @@ final class FitChecks implements Check {
         && run.to().wiring().isPresent()
         && !run.from().wiring().equals(run.to().wiring())) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "wiring-schemes-differ",
                   run.to().origin().position("wiring"),
-                  "run",
-                  run.label())
+                  run)
               .found(run.to().wiring().get().word())
               .nearest(run.from().wiring().map(Word::word)));
     }
@@ -122,12 +117,11 @@ final class FitChecks implements Check {
     Medium medium = job.cableOf(run).medium();
     if (!fits(tests, test.kind(), medium)) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.ERROR,
                   "test-does-not-fit-cable",
                   test.origin().position("kind"),
-                  "run",
-                  run.label(),
+                  run,
                   "kind",
                   Words.of("test-kind", test.kind()),
                   "medium",

@@ -156,12 +156,11 @@ final class PortChecks implements Check {
 
   private static void portNotRecorded(Head head, Run run, RunEnd end, Findings findings) {
     findings.add(
-        Finding.of(
+        RunFinding.of(
             Severity.WARNING,
             "port-not-recorded",
             end.origin().position(),
-            "run",
-            run.label(),
+            run,
             "head",
             head.name()));
   }

@@ -45,12 +45,8 @@ final class RunChecks implements Check {
     if (run.condition() == RunCondition.IN_SERVICE && !run.isTerminated()) {
       RunEnd loose = from.isTerminated() ? to : from;
       findings.add(
-          Finding.of(
-                  Severity.WARNING,
-                  "loose-run-in-service",
-                  loose.origin().position("finish"),
-                  "run",
-                  run.label())
+          RunFinding.of(
+                  Severity.WARNING, "loose-run-in-service", loose.origin().position("finish"), run)
               .found(loose.finish().word()));
     }
   }
@@ -58,21 +54,19 @@ final class RunChecks implements Check {
   private static void checkReason(Run run, Findings findings) {
     if (run.condition() == RunCondition.DARK && run.darkReason().isEmpty()) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
               Severity.WARNING,
               "dark-run-without-reason",
               run.origin().position("condition"),
-              "run",
-              run.label()));
+              run));
     }
     if (run.condition() == RunCondition.IN_SERVICE && run.darkReason().isPresent()) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "reason-without-dark-run",
                   run.origin().position("dark_reason"),
-                  "run",
-                  run.label())
+                  run)
               .found(run.condition().word()));
     }
   }
@@ -84,12 +78,11 @@ final class RunChecks implements Check {
     }
     if (run.condition() != RunCondition.DAMAGED && run.condition() != RunCondition.ABANDONED) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "stand-in-for-sound-run",
                   run.origin().position("stand_in"),
-                  "run",
-                  run.label(),
+                  run,
                   "other",
                   standIn.get().label())
               .found(run.condition().word()));
@@ -99,12 +92,11 @@ final class RunChecks implements Check {
         || other == RunCondition.DAMAGED
         || other == RunCondition.ABANDONED) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.ERROR,
                   "stand-in-unfit",
                   run.origin().position("stand_in"),
-                  "run",
-                  run.label(),
+                  run,
                   "other",
                   standIn.get().label())
               .found(standIn.get().id()));
@@ -119,12 +111,11 @@ final class RunChecks implements Check {
         .ifPresent(
             length ->
                 findings.add(
-                    Finding.of(
+                    RunFinding.of(
                         Severity.ERROR,
                         "slack-beyond-length",
                         run.origin().position("length"),
-                        "run",
-                        run.label(),
+                        run,
                         "slack",
                         slack,
                         "length",
@@ -137,12 +128,8 @@ final class RunChecks implements Check {
             feed -> {
               if (feed.current().isEmpty() && feed.power().isEmpty()) {
                 findings.add(
-                    Finding.of(
-                        Severity.WARNING,
-                        "feed-without-load",
-                        feed.origin().position(),
-                        "run",
-                        run.label()));
+                    RunFinding.of(
+                        Severity.WARNING, "feed-without-load", feed.origin().position(), run));
               }
               Conductors.check(
                   run, job.cableOf(run), feed.conductorsInParallel(), feed.origin(), findings);

@@ -3,7 +3,6 @@ package wallbook.check;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.record.ExceptionItem;
@@ -51,8 +50,7 @@ final class RunGapChecks implements Check {
     if ((run.condition() == RunCondition.IN_SERVICE || terminatedData)
         && job.testsOf(run).isEmpty()) {
       findings.add(
-          Finding.of(
-              Severity.WARNING, "run-without-test", run.origin().position(), "run", run.label()));
+          RunFinding.of(Severity.WARNING, "run-without-test", run.origin().position(), run));
     }
   }
 
@@ -63,12 +61,11 @@ final class RunGapChecks implements Check {
     List<RunTest> failures = TestHistory.standingFailures(job.testsOf(run));
     for (RunTest test : failures) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "failed-test-without-exception",
                   test.origin().position("result"),
-                  "run",
-                  run.label(),
+                  run,
                   "date",
                   test.date())
               .found(test.result().word()));
@@ -78,12 +75,11 @@ final class RunGapChecks implements Check {
   private static void checkStandIn(Run run, Findings findings) {
     if (run.condition() == RunCondition.DAMAGED && run.standIn().isEmpty()) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "damaged-run-without-stand-in",
                   run.origin().position("condition"),
-                  "run",
-                  run.label())
+                  run)
               .found(run.condition().word()));
     }
   }
@@ -93,8 +89,7 @@ final class RunGapChecks implements Check {
         && run.system().isEmpty()
         && run.serves().isEmpty()) {
       findings.add(
-          Finding.of(
-              Severity.REMARK, "run-without-purpose", run.origin().position(), "run", run.label()));
+          RunFinding.of(Severity.REMARK, "run-without-purpose", run.origin().position(), run));
     }
   }
 
@@ -103,8 +98,7 @@ final class RunGapChecks implements Check {
         run.condition() == RunCondition.IN_SERVICE || run.condition() == RunCondition.DARK;
     if (ofUse && run.length().isEmpty()) {
       findings.add(
-          Finding.of(
-              Severity.REMARK, "run-without-length", run.origin().position(), "run", run.label()));
+          RunFinding.of(Severity.REMARK, "run-without-length", run.origin().position(), run));
     }
   }
 }

@@ -1,7 +1,6 @@
 package wallbook.check;
 
 import java.util.Optional;
-import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.geometry.BuildingPoint;
@@ -29,12 +28,11 @@ final class StraightLineChecks implements Check {
           && line.isPresent()
           && run.length().get().plus(tolerance).compareTo(line.get()) < 0) {
         findings.add(
-            Finding.of(
+            RunFinding.of(
                 Severity.ERROR,
                 "length-shorter-than-straight-line",
                 run.origin().position("length"),
-                "run",
-                run.label(),
+                run,
                 "length",
                 run.length().get(),
                 "line",

@@ -53,12 +53,11 @@ final class StubOutChecks implements Check {
             .findFirst();
     if (end.isEmpty()) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.ERROR,
                   "coil-of-another-place",
                   coil.origin().position("run"),
-                  "run",
-                  run.label(),
+                  run,
                   "place",
                   job.place(stubOut.place()).name())
               .found(run.id()));
@@ -70,12 +69,11 @@ final class StubOutChecks implements Check {
         .ifPresent(
             slack ->
                 findings.add(
-                    Finding.of(
+                    RunFinding.of(
                         Severity.WARNING,
                         "coil-differs-from-slack",
                         coil.origin().position("length"),
-                        "run",
-                        run.label(),
+                        run,
                         "coil",
                         coil.length(),
                         "slack",

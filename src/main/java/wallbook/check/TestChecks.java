@@ -2,7 +2,6 @@ package wallbook.check;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.record.Job;
@@ -32,12 +31,11 @@ final class TestChecks implements Check {
     for (int i = 0; i < map.size(); i++) {
       if (!map.get(i).matches(PIN)) {
         findings.add(
-            Finding.of(
+            RunFinding.of(
                     Severity.ERROR,
                     "unknown-pin",
                     test.origin().position("wire_map", i),
-                    "run",
-                    run.label(),
+                    run,
                     "found",
                     map.get(i))
                 .found(map.get(i))
@@ -46,12 +44,11 @@ final class TestChecks implements Check {
     }
     if (!map.isEmpty() && map.size() != STRAIGHT.size()) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.ERROR,
                   "wire-map-of-other-length",
                   test.origin().position("wire_map"),
-                  "run",
-                  run.label(),
+                  run,
                   "count",
                   map.size())
               .found(Integer.toString(map.size())));
@@ -81,24 +78,22 @@ final class TestChecks implements Check {
             || test.sweep().isPresent();
     if (test.result() == TestResult.FAIL && !faultNamed) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
               Severity.REMARK,
               "failed-test-without-reason",
               test.origin().position("result"),
-              "run",
-              run.label()));
+              run));
     }
   }
 
   private static void contradicts(
       Run run, RunTest test, String key, String fault, Findings findings) {
     findings.add(
-        Finding.of(
+        RunFinding.of(
             Severity.ERROR,
             "test-contradicts-itself",
             test.origin().position(key),
-            "run",
-            run.label(),
+            run,
             "fault",
             Phrase.of(fault)));
   }
@@ -117,12 +112,11 @@ final class TestChecks implements Check {
         };
     if (!missing.isEmpty()) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "test-without-values",
                   test.origin().position(),
-                  "run",
-                  run.label(),
+                  run,
                   "kind",
                   Words.of("test-kind", test.kind()),
                   "keys",

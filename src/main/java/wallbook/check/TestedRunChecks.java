@@ -2,7 +2,6 @@ package wallbook.check;
 
 import java.util.List;
 import java.util.Optional;
-import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
 import wallbook.quantity.Length;
@@ -51,23 +50,21 @@ final class TestedRunChecks implements Check {
     }
     if (medium == Medium.FIBRE) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.ERROR,
                   "unterminated-fibre-called-tested",
                   test.origin().position("kind"),
-                  "run",
-                  run.label(),
+                  run,
                   "kind",
                   Words.of("test-kind", test.kind()))
               .found(test.kind().word()));
     } else {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "unterminated-run-called-tested",
                   test.origin().position("kind"),
-                  "run",
-                  run.label(),
+                  run,
                   "kind",
                   Words.of("test-kind", test.kind()))
               .found(test.kind().word()));
@@ -83,12 +80,11 @@ final class TestedRunChecks implements Check {
     double apart = Math.abs(measured.inMetres() - recorded.inMetres());
     if (apart > recorded.inMetres() * lengthDifference.inPercent() / 100 + 1e-9) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
               Severity.WARNING,
               "measured-length-differs",
               test.origin().position("length"),
-              "run",
-              run.label(),
+              run,
               "measured",
               measured,
               "recorded",
@@ -103,12 +99,11 @@ final class TestedRunChecks implements Check {
     Optional<PairCategory> limit = test.limit().map(l -> l.category());
     if (limit.isPresent() && cable.isPresent() && limit.get().compareTo(cable.get()) < 0) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.REMARK,
                   "limit-below-category",
                   test.limit().get().origin().position("category"),
-                  "run",
-                  run.label(),
+                  run,
                   "limit",
                   Words.of("pair-category", limit.get()),
                   "category",
@@ -128,12 +123,11 @@ final class TestedRunChecks implements Check {
                     .forEach(
                         loss ->
                             findings.add(
-                                Finding.of(
+                                RunFinding.of(
                                         Severity.ERROR,
                                         "fibre-beyond-cable",
                                         loss.origin().position("fibre"),
-                                        "run",
-                                        run.label(),
+                                        run,
                                         "fibre",
                                         loss.fibre().get(),
                                         "count",
@@ -150,12 +144,11 @@ final class TestedRunChecks implements Check {
     RunTest last = TestHistory.latest(tests);
     if (last.result() == TestResult.PASS) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "damaged-run-passed-test",
                   last.origin().position("result"),
-                  "run",
-                  run.label(),
+                  run,
                   "date",
                   last.date())
               .found(last.result().word()));

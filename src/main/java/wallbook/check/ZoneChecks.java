@@ -57,12 +57,11 @@ final class ZoneChecks implements Check {
     Medium medium = job.cableOf(run).medium();
     if (medium != Medium.SPEAKER) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "speaker-on-other-cable",
                   speaker.origin().position("run"),
-                  "run",
-                  run.label(),
+                  run,
                   "zone",
                   zone.name(),
                   "medium",
@@ -71,12 +70,11 @@ final class ZoneChecks implements Check {
     }
     if (run.condition() == RunCondition.DAMAGED || run.condition() == RunCondition.ABANDONED) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "speaker-on-dead-run",
                   speaker.origin().position("run"),
-                  "run",
-                  run.label(),
+                  run,
                   "zone",
                   zone.name(),
                   "condition",
@@ -89,12 +87,11 @@ final class ZoneChecks implements Check {
                 .noneMatch(end -> end.place().equals(speaker.place()));
     if (elsewhere && speaker.count().orElse(1) == 1) {
       findings.add(
-          Finding.of(
+          RunFinding.of(
                   Severity.WARNING,
                   "speaker-run-ends-elsewhere",
                   speaker.origin().position("run"),
-                  "run",
-                  run.label(),
+                  run,
                   "place",
                   job.place(speaker.place().get()).name())
               .found(run.id()));
