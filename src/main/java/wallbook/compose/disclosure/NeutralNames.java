@@ -68,21 +68,14 @@ final class NeutralNames {
   }
 
   private Record told(Record thing) {
-    Shape shape = Shape.of(thing.getClass());
-    List<Object> values = new ArrayList<>();
-    for (Field field : shape.fields()) {
-      Object value = field.value(thing);
-      if (value instanceof Optional<?> optional) {
-        values.add(optional.map(inner -> told(field, inner)));
-      } else if (value instanceof List<?> list) {
-        values.add(list.stream().map(inner -> told(field, inner)).toList());
-      } else if (field.key().equals("name") && !tellable.test((String) value)) {
-        values.add(instead(thing, shape));
-      } else {
-        values.add(told(field, value));
-      }
-    }
-    return shape.make(Parts.origin(thing), values);
+    return Parts.rebuilt(
+            thing,
+            (field, value) ->
+                Optional.of(
+                    field.key().equals("name") && !tellable.test((String) value)
+                        ? instead(thing)
+                        : told(field, value)))
+        .orElseThrow();
   }
 
   private Object told(Field field, Object value) {
@@ -98,7 +91,8 @@ final class NeutralNames {
   }
 
   /** What stands for a name: the label, or else the id. */
-  private Object instead(Record thing, Shape shape) {
+  private Object instead(Record thing) {
+    Shape shape = Shape.of(thing.getClass());
     return shape
         .field("label")
         .map(field -> field.value(thing))

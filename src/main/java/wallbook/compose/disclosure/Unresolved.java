@@ -1,6 +1,5 @@
 package wallbook.compose.disclosure;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -41,32 +40,12 @@ final class Unresolved {
    * types stay: what the record doesn't hold, the catalogue does.
    */
   JobRecord dropped() {
-    return (JobRecord) told(record).orElseThrow();
-  }
-
-  private Optional<Record> told(Record thing) {
-    Shape shape = Shape.of(thing.getClass());
-    List<Object> values = new ArrayList<>();
-    for (Field field : shape.fields()) {
-      Object value = field.value(thing);
-      if (value instanceof Optional<?> optional) {
-        values.add(optional.flatMap(inner -> told(field, inner)));
-      } else if (value instanceof List<?> list) {
-        values.add(list.stream().flatMap(inner -> told(field, inner).stream()).toList());
-      } else {
-        Optional<Object> required = told(field, value);
-        if (required.isEmpty()) {
-          return Optional.empty();
-        }
-        values.add(required.get());
-      }
-    }
-    return Optional.of(shape.make(Parts.origin(thing), values));
+    return (JobRecord) Parts.rebuilt(record, this::told).orElseThrow();
   }
 
   private Optional<Object> told(Field field, Object value) {
     if (Parts.isPart(value)) {
-      return told((Record) value).map(Object.class::cast);
+      return Parts.rebuilt((Record) value, this::told).map(Object.class::cast);
     }
     return Optional.of(value)
         .filter(

@@ -3,7 +3,6 @@ package wallbook.compose.trades;
 import java.util.List;
 import java.util.Optional;
 import wallbook.compose.Composition;
-import wallbook.compose.ConduitText;
 import wallbook.compose.ExceptionText;
 import wallbook.compose.disclosure.Part;
 import wallbook.compose.trades.BuilderView.ConduitRow;
@@ -19,12 +18,10 @@ import wallbook.record.Space;
 /** Composes the builder's sheet: what stays covered, what was sealed, what is not as promised. */
 public final class BuilderComposer {
   private final TradeSheet sheet;
-  private final ConduitText conduits;
   private final ExceptionText exceptions;
 
   public BuilderComposer(Composition composition) {
     this.sheet = new TradeSheet(composition);
-    this.conduits = new ConduitText(sheet.job, sheet.wording);
     this.exceptions = new ExceptionText(sheet.wording);
   }
 
@@ -81,9 +78,7 @@ public final class BuilderComposer {
   }
 
   private String ends(Conduit conduit) {
-    return sheet.discretion.end(conduit.from(), sheet.describe)
-        + " – "
-        + sheet.discretion.end(conduit.to(), sheet.describe);
+    return sheet.end(conduit.from()) + " – " + sheet.end(conduit.to());
   }
 
   private static boolean isDoubtful(Conduit conduit) {
@@ -93,10 +88,10 @@ public final class BuilderComposer {
   private ConduitRow conduit(Conduit conduit) {
     return new ConduitRow(
         conduit.label(),
-        sheet.discretion.isTellable(conduit.name()) ? conduit.name() : conduits.size(conduit),
-        sheet.discretion.end(conduit.from(), sheet.describe),
-        sheet.discretion.end(conduit.to(), sheet.describe),
-        sheet.describe.word(conduit.condition()) + "; " + conduits.proof(conduit),
+        sheet.name(conduit),
+        sheet.end(conduit.from()),
+        sheet.end(conduit.to()),
+        sheet.describe.word(conduit.condition()) + "; " + sheet.conduits.proof(conduit),
         sheet.discretion.tellable(conduit.note()).orElse(TradeSheet.NONE));
   }
 

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import wallbook.assess.Assessment;
 import wallbook.compose.Composition;
-import wallbook.compose.ConduitText;
 import wallbook.compose.disclosure.Part;
 import wallbook.compose.drawing.Drawing;
 import wallbook.compose.figure.SectionDrawing;
@@ -42,12 +41,10 @@ public final class EntranceComposer {
 
   private final TradeSheet sheet;
   private final SectionDrawing sections;
-  private final ConduitText conduits;
 
   public EntranceComposer(Composition composition) {
     this.sheet = new TradeSheet(composition);
     this.sections = new SectionDrawing(sheet.job, sheet.assessments, sheet.wording);
-    this.conduits = new ConduitText(sheet.job, sheet.wording);
   }
 
   /** The sheet. */
@@ -102,7 +99,7 @@ public final class EntranceComposer {
         run.label(),
         sheet.describe.cable(run),
         sheet.describe.shortEnd(here) + ", " + sheet.describe.finish(here),
-        sheet.discretion.end(other, sheet.describe),
+        sheet.end(other),
         run.length().map(sheet.wording::print).orElseGet(sheet::notRecorded),
         sheet.describe.state(run),
         sheet.describe.tested(run));
@@ -130,10 +127,10 @@ public final class EntranceComposer {
         conduit.label(),
         conduit.name(),
         sections.of(conduit).map(Drawing.class::cast),
-        conduits.facts(conduit).stream()
+        sheet.conduits.facts(conduit).stream()
             .filter(fact -> sheet.discretion.isTellable(fact.value()))
             .toList(),
-        conduits.path(conduit),
+        sheet.conduits.path(conduit),
         answers);
   }
 

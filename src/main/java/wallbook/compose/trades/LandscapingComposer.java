@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wallbook.compose.Composition;
-import wallbook.compose.ConduitText;
 import wallbook.compose.disclosure.Part;
 import wallbook.compose.drawing.Drawing;
 import wallbook.compose.drawing.SitePlan;
@@ -37,7 +36,6 @@ public final class LandscapingComposer {
   private final TradeSheet sheet;
   private final Tables tables;
   private final FurtherWire further;
-  private final ConduitText conduits;
 
   /**
    * @param tables of the ties' sureness
@@ -46,7 +44,6 @@ public final class LandscapingComposer {
     this.sheet = new TradeSheet(composition);
     this.tables = tables;
     this.further = new FurtherWire(sheet);
-    this.conduits = new ConduitText(sheet.job, sheet.wording);
   }
 
   /** The sheet. */
@@ -175,9 +172,9 @@ public final class LandscapingComposer {
   private Duct duct(Conduit conduit) {
     return new Duct(
         conduit.label(),
-        sheet.discretion.isTellable(conduit.name()) ? conduit.name() : conduits.size(conduit),
-        sheet.discretion.end(conduit.from(), sheet.describe),
-        sheet.discretion.end(conduit.to(), sheet.describe),
+        sheet.name(conduit),
+        sheet.end(conduit.from()),
+        sheet.end(conduit.to()),
         conduit.length().map(sheet.wording::print).orElseGet(sheet::notRecorded),
         sheet.describe.word(conduit.condition()));
   }
@@ -186,8 +183,8 @@ public final class LandscapingComposer {
   private Buried buried(Run run) {
     return new Buried(
         sheet.discretion.isPrivate(run) ? TradeSheet.NONE : run.label(),
-        sheet.discretion.end(run.from(), sheet.describe),
-        sheet.discretion.end(run.to(), sheet.describe),
+        sheet.end(run.from()),
+        sheet.end(run.to()),
         run.length().map(sheet.wording::print).orElseGet(sheet::notRecorded));
   }
 }

@@ -9,13 +9,17 @@ import java.util.Set;
 import wallbook.assess.Assessment;
 import wallbook.assess.Assessments;
 import wallbook.compose.Composition;
+import wallbook.compose.ConduitText;
 import wallbook.compose.ContactView;
 import wallbook.compose.Describe;
 import wallbook.compose.Discretion;
 import wallbook.compose.result.Results;
 import wallbook.compose.result.SourceList;
+import wallbook.record.Conduit;
+import wallbook.record.ConduitEnd;
 import wallbook.record.Job;
 import wallbook.record.PartyRole;
+import wallbook.record.RunEnd;
 import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
@@ -28,6 +32,7 @@ final class TradeSheet {
   final Wording wording;
   final Describe describe;
   final Discretion discretion;
+  final ConduitText conduits;
   final SourceList sources = new SourceList();
   final Results results;
   private final Map<String, String> assumed = new LinkedHashMap<>();
@@ -38,6 +43,7 @@ final class TradeSheet {
     this.wording = composition.wording();
     this.describe = composition.describe();
     this.discretion = new Discretion(job, wording);
+    this.conduits = new ConduitText(job, wording);
     this.results = new Results(wording, sources);
   }
 
@@ -104,6 +110,21 @@ final class TradeSheet {
   /** The question of an assessment that says everything in it, such as how to swing a tape. */
   Optional<String> said(String subject, String topic) {
     return assessments.find(subject, topic).map(Assessment::asked).map(wording::say);
+  }
+
+  /** Where an end of a run is, as far as this reader is told. */
+  String end(RunEnd end) {
+    return discretion.end(end, describe);
+  }
+
+  /** Where an end of a conduit is, as far as this reader is told. */
+  String end(ConduitEnd end) {
+    return discretion.end(end, describe);
+  }
+
+  /** The name of a conduit; its family and size if the name tells too much. */
+  String name(Conduit conduit) {
+    return discretion.isTellable(conduit.name()) ? conduit.name() : conduits.size(conduit);
   }
 
   String say(String key, Object... namesAndValues) {
