@@ -136,23 +136,38 @@ public final class MeasuredHouse {
 
   RenderedDocument print(DocumentRenderer renderer, DocumentPlan plan, Composition composition) {
     try {
-      return renderer.render(
-          new DocumentRequest(
-              plan.file(),
-              plan.template(),
-              plan.view().apply(composition),
-              facts(composition.job(), plan.titleKey()),
-              List.of()));
+      return renderer.render(request(plan, composition));
     } catch (TemplateProblem e) {
       throw new IllegalStateException(e);
     }
   }
 
-  /** The page that a document was printed from, with its stylesheet. */
-  String page(RenderedDocument document, DocumentPlan plan, Composition composition)
+  private DocumentRequest request(DocumentPlan plan, Composition composition) {
+    return new DocumentRequest(
+        plan.file(),
+        plan.template(),
+        plan.view().apply(composition),
+        facts(composition.job(), plan.titleKey()),
+        List.of());
+  }
+
+  /** The page that a document is printed from, without its stylesheet. */
+  String html(DocumentRenderer renderer, DocumentPlan plan, Composition composition) {
+    try {
+      return renderer.html(request(plan, composition));
+    } catch (TemplateProblem e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The same with its stylesheet. */
+  String page(DocumentRenderer renderer, DocumentPlan plan, Composition composition)
       throws TemplateProblem {
     return new PrintedPages(templates, wording)
-        .whole(document.html(), plan.template(), facts(composition.job(), plan.titleKey()));
+        .whole(
+            html(renderer, plan, composition),
+            plan.template(),
+            facts(composition.job(), plan.titleKey()));
   }
 
   /** The files of labels, on the usual sheets. */

@@ -47,7 +47,7 @@ public class PrintBenchmark {
     composition = house.composition();
     renderer = house.renderer();
     plan = MeasuredHouse.plan(document);
-    rows = Rows.of(house.print(renderer, plan, composition).html());
+    rows = Rows.of(house.html(renderer, plan, composition));
     floor = new RowsFloor();
   }
 

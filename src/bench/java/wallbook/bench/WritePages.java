@@ -10,7 +10,6 @@ import wallbook.compose.Composition;
 import wallbook.compose.DocumentPlan;
 import wallbook.compose.Documents;
 import wallbook.render.DocumentRenderer;
-import wallbook.render.RenderedDocument;
 import wallbook.render.TemplateProblem;
 
 /**
@@ -31,10 +30,9 @@ public final class WritePages {
     Composition composition = house.composition();
     DocumentRenderer renderer = house.renderer();
     for (DocumentPlan plan : Documents.all()) {
-      RenderedDocument document = house.print(renderer, plan, composition);
       Path file = folder.resolve(plan.file().replace('/', '-').replace(".pdf", ".html"));
       Files.createDirectories(file.getParent());
-      Files.writeString(file, house.page(document, plan, composition));
+      Files.writeString(file, house.page(renderer, plan, composition));
     }
     for (String face : FACES) {
       String name = "NotoSans-" + face + ".ttf";

@@ -13,13 +13,15 @@ import java.nio.file.attribute.BasicFileAttributes;
 
 /** What is done to the disk, down to the platter. */
 class Disk {
+  private static final int PIECE_BYTES = 1 << 16;
+
   /** Writes a new file and waits until it is stored. */
   void write(Path file, byte[] bytes) throws IOException {
     try (FileChannel channel =
         FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      ByteBuffer rest = ByteBuffer.wrap(bytes);
-      while (rest.hasRemaining()) {
-        channel.write(rest);
+      // In pieces, since the channel keeps room outside the heap for as much as is written at once.
+      for (int at = 0; at < bytes.length; ) {
+        at += channel.write(ByteBuffer.wrap(bytes, at, Math.min(PIECE_BYTES, bytes.length - at)));
       }
       channel.force(true);
     }

@@ -3,7 +3,6 @@ package wallbook.render;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import wallbook.wording.Wording;
@@ -62,26 +61,46 @@ public final class DocumentRenderer {
    * @throws TemplateProblem if a template can't be filled or what it gives can't be printed
    */
   public RenderedDocument render(DocumentRequest request) throws TemplateProblem {
+    return printer.print(
+        request.fileName(), () -> copy(request), theme, request.facts(), request.attachments());
+  }
+
+  /**
+   * The page that a document is printed from, with its pictures in it and without a stylesheet.
+   *
+   * @throws TemplateProblem if a template can't be filled or a drawing holds what acts or loads
+   *     from elsewhere
+   */
+  public String html(DocumentRequest request) throws TemplateProblem {
+    PdfPrinter.Copy copy = copy(request);
+    for (Map.Entry<Element, Figure> picture : copy.figures().entrySet()) {
+      Page.show(request.template(), picture.getKey(), picture.getValue());
+    }
+    return copy.page().outerHtml();
+  }
+
+  private PdfPrinter.Copy copy(DocumentRequest request) throws TemplateProblem {
     Figures figures = new Figures(figureRenderer);
-    Map<String, Object> values = new LinkedHashMap<>();
-    values.put("view", request.model());
-    values.put("facts", request.facts());
-    values.put("figure", figures);
-    String filled = templates.fill(request.template(), values);
-    Markdown.Page markdown = Markdown.toHtml(filled);
+    Markdown.Page markdown = Markdown.toHtml(filled(request, figures));
     DocumentHead head = DocumentHead.of(request.template(), markdown.head(), request.facts());
     Page body = new Page(request.template(), markdown.html());
     body.place(figures.drawn());
     List<Heading> headings = body.headings();
-    String frame = frame(request.facts(), head, headings);
-    Document page = body.in(FRAME, frame);
-    Map<Element, Figure> pictures = body.pictures();
-    SortedSet<Integer> unprintable = printer.unprintable(page, pictures.values());
-    PdfPrinter.Copy copy =
-        new PdfPrinter.Copy(
-            request.template(), page, theme.stylesheet(head, request.facts()), pictures, headings);
-    byte[] pdf = printer.print(copy, theme, request.facts(), request.attachments());
-    return new RenderedDocument(request.fileName(), pdf, page, pictures, unprintable);
+    Document page = body.in(FRAME, frame(request.facts(), head, headings));
+    return new PdfPrinter.Copy(
+        request.template(),
+        page,
+        theme.stylesheet(head, request.facts()),
+        body.pictures(),
+        headings);
+  }
+
+  private String filled(DocumentRequest request, Figures figures) throws TemplateProblem {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("view", request.model());
+    values.put("facts", request.facts());
+    values.put("figure", figures);
+    return templates.fill(request.template(), values);
   }
 
   private String frame(DocumentFacts facts, DocumentHead head, List<Heading> headings)

@@ -1,6 +1,7 @@
 package wallbook.render;
 
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -252,5 +253,22 @@ final class Page {
     Element element = new Element(drawn ? "svg" : "img").attr("alt", figure.alternative());
     // A drawing is true to scale: a stylesheet that fills the width with pictures does not bend it.
     return drawn ? element.attr("style", "width: auto").attr("role", "img") : element;
+  }
+
+  /**
+   * Puts a picture itself where {@link #place} put what stands for it.
+   *
+   * @throws TemplateProblem if a drawing holds what acts or loads from elsewhere
+   */
+  static void show(String template, Element element, Figure figure) throws TemplateProblem {
+    if (figure instanceof Figure.Photograph photograph) {
+      String data = Base64.getEncoder().encodeToString(photograph.bytes());
+      element.attr("src", "data:" + photograph.mediaType() + ";base64," + data);
+    } else if (figure instanceof Figure.Drawing drawing) {
+      Element svg = Svg.read(template, drawing.svg().get());
+      element.empty().clearAttributes().appendChildren(svg.childNodes());
+      element.attributes().addAll(svg.attributes());
+      element.attr("alt", drawing.alternative()).attr("role", "img");
+    }
   }
 }

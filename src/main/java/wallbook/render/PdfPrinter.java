@@ -39,33 +39,54 @@ final class PdfPrinter {
       Map<Element, Figure> figures,
       List<Heading> headings) {}
 
+  /** Makes a page. */
+  interface Source {
+    Copy copy() throws TemplateProblem;
+  }
+
   /**
+   * @param source makes the page; it is let go before the file is written, which takes as much room
+   *     again
    * @param theme whom to ask for the place of a mistake in the stylesheet
    */
-  byte[] print(Copy copy, Theme theme, DocumentFacts facts, List<Attachment> attachments)
+  RenderedDocument print(
+      String fileName,
+      Source source,
+      Theme theme,
+      DocumentFacts facts,
+      List<Attachment> attachments)
       throws TemplateProblem {
     try (PDDocument pdf = new PDDocument()) {
-      Document page = copy.page();
-      String description = page.head().select("meta[name=description]").attr("content");
-      ArchiveFrame.put(pdf, page.title(), Optional.of(description), facts, colours);
-      Press.print(pdf, page, StyleSheet.read(copy.stylesheet()), copy.figures(), copy.headings());
+      SortedSet<Integer> unprintable = pages(pdf, source, theme, facts);
       PdfFinish finish = new PdfFinish(pdf, facts);
       finish.attach(attachments);
-      finish.fixIdentity(page.title(), attachments);
+      finish.fixIdentity(fileName, attachments);
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       pdf.save(out);
-      return PdfSeal.seal(out.toByteArray());
+      return new RenderedDocument(fileName, PdfSeal.seal(out.toByteArray()), unprintable);
+    } catch (IOException e) {
+      throw new UncheckedIOException("PDF of " + fileName, e);
+    }
+  }
+
+  /** Prints the pages; gives the characters that the font lacks. */
+  private SortedSet<Integer> pages(PDDocument pdf, Source source, Theme theme, DocumentFacts facts)
+      throws TemplateProblem, IOException {
+    Copy copy = source.copy();
+    Document page = copy.page();
+    String description = page.head().select("meta[name=description]").attr("content");
+    try {
+      ArchiveFrame.put(pdf, page.title(), Optional.of(description), facts, colours);
+      Press.print(pdf, page, StyleSheet.read(copy.stylesheet()), copy.figures(), copy.headings());
+      return unprintable(page, copy.figures().values());
     } catch (StyleProblem problem) {
       throw problem.isOfPage()
           ? new TemplateProblem(copy.template(), 0, 0, problem.getMessage(), problem)
           : theme.problem(problem);
-    } catch (IOException e) {
-      throw new UncheckedIOException("PDF of " + copy.template(), e);
     }
   }
 
-  /** The characters of a page and its drawings that the font lacks. */
-  SortedSet<Integer> unprintable(Document page, Collection<Figure> figures) {
+  private SortedSet<Integer> unprintable(Document page, Collection<Figure> figures) {
     StringBuilder text = new StringBuilder(page.text());
     for (Figure figure : figures) {
       if (figure instanceof Figure.Drawing drawing) {

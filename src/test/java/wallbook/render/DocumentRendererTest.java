@@ -427,8 +427,7 @@ class DocumentRendererTest {
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\">" + inside + "</svg>";
     Figure figure = new Figure.Drawing(() -> svg, "x", painting(1, 1));
     assertThrows(
-        TemplateProblem.class,
-        () -> new Documents(folder).render("${figure(view)}", figure).html());
+        TemplateProblem.class, () -> new Documents(folder).html("${figure(view)}", figure));
   }
 
   @Test

@@ -102,6 +102,13 @@ public final class Documents {
     return render(template, model, FACTS, attachments);
   }
 
+  /** Makes the page of a document only. */
+  String html(String template, Object model) throws TemplateProblem {
+    file("test.md", template);
+    return new DocumentRenderer(source(), wording(), figures)
+        .html(new DocumentRequest("test.pdf", "test.md", model, FACTS, List.of()));
+  }
+
   public RenderedDocument render(
       String template, Object model, DocumentFacts facts, Attachment... attachments)
       throws TemplateProblem {
