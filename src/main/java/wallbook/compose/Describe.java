@@ -8,7 +8,6 @@ import java.util.Optional;
 import wallbook.geometry.RoomOutline;
 import wallbook.geometry.Wall;
 import wallbook.quantity.Angle;
-import wallbook.record.Cable;
 import wallbook.record.ConduitEnd;
 import wallbook.record.Head;
 import wallbook.record.Job;
@@ -181,10 +180,6 @@ public final class Describe {
   /** Name of a run's cable type. */
   public String cable(Run run) {
     return job.cableOf(run).name();
-  }
-
-  public Cable cableOf(Run run) {
-    return job.cableOf(run);
   }
 
   /** The state of a run in two or three words. */

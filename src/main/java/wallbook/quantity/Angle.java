@@ -41,11 +41,6 @@ public record Angle(double inRadians) implements Quantity, Comparable<Angle> {
     return new Angle(inRadians * factor);
   }
 
-  /** This quantity as a multiple of another of its kind. */
-  public double ratioTo(Angle other) {
-    return inRadians / other.inRadians;
-  }
-
   @Override
   public int compareTo(Angle other) {
     return Double.compare(inRadians, other.inRadians);

@@ -51,14 +51,6 @@ public record Area(double inSquareMetres) implements Quantity, Comparable<Area> 
     return inSquareMetres / SQUARE_METRES_PER_SQUARE_FEET;
   }
 
-  public Area plus(Area other) {
-    return new Area(inSquareMetres + other.inSquareMetres);
-  }
-
-  public Area minus(Area other) {
-    return new Area(inSquareMetres - other.inSquareMetres);
-  }
-
   public Area times(double factor) {
     return new Area(inSquareMetres * factor);
   }

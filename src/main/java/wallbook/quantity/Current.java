@@ -29,21 +29,8 @@ public record Current(double inAmperes) implements Quantity, Comparable<Current>
     return inAmperes / AMPERES_PER_MILLIAMPERES;
   }
 
-  public Current plus(Current other) {
-    return new Current(inAmperes + other.inAmperes);
-  }
-
   public Current minus(Current other) {
     return new Current(inAmperes - other.inAmperes);
-  }
-
-  public Current times(double factor) {
-    return new Current(inAmperes * factor);
-  }
-
-  /** This quantity as a multiple of another of its kind. */
-  public double ratioTo(Current other) {
-    return inAmperes / other.inAmperes;
   }
 
   @Override

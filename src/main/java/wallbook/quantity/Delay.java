@@ -29,21 +29,8 @@ public record Delay(double inSeconds) implements Quantity, Comparable<Delay> {
     return inSeconds / SECONDS_PER_NANOSECONDS;
   }
 
-  public Delay plus(Delay other) {
-    return new Delay(inSeconds + other.inSeconds);
-  }
-
   public Delay minus(Delay other) {
     return new Delay(inSeconds - other.inSeconds);
-  }
-
-  public Delay times(double factor) {
-    return new Delay(inSeconds * factor);
-  }
-
-  /** This quantity as a multiple of another of its kind. */
-  public double ratioTo(Delay other) {
-    return inSeconds / other.inSeconds;
   }
 
   @Override

@@ -29,21 +29,12 @@ public record Force(double inNewtons) implements Quantity, Comparable<Force> {
     return inNewtons / NEWTONS_PER_POUNDS_FORCE;
   }
 
-  public Force plus(Force other) {
-    return new Force(inNewtons + other.inNewtons);
-  }
-
   public Force minus(Force other) {
     return new Force(inNewtons - other.inNewtons);
   }
 
   public Force times(double factor) {
     return new Force(inNewtons * factor);
-  }
-
-  /** This quantity as a multiple of another of its kind. */
-  public double ratioTo(Force other) {
-    return inNewtons / other.inNewtons;
   }
 
   @Override

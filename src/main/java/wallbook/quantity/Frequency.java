@@ -30,31 +30,9 @@ public record Frequency(double inHertz) implements Quantity, Comparable<Frequenc
     return new Frequency(megahertz * HERTZ_PER_MEGAHERTZ);
   }
 
-  /** The quantity in kilohertz. */
-  public double inKilohertz() {
-    return inHertz / HERTZ_PER_KILOHERTZ;
-  }
-
   /** The quantity in megahertz. */
   public double inMegahertz() {
     return inHertz / HERTZ_PER_MEGAHERTZ;
-  }
-
-  public Frequency plus(Frequency other) {
-    return new Frequency(inHertz + other.inHertz);
-  }
-
-  public Frequency minus(Frequency other) {
-    return new Frequency(inHertz - other.inHertz);
-  }
-
-  public Frequency times(double factor) {
-    return new Frequency(inHertz * factor);
-  }
-
-  /** This quantity as a multiple of another of its kind. */
-  public double ratioTo(Frequency other) {
-    return inHertz / other.inHertz;
   }
 
   @Override

@@ -17,11 +17,6 @@ public record LinearAttenuation(double inDecibelsPerMetre)
     Checks.finite("LinearAttenuation", inDecibelsPerMetre);
   }
 
-  /** Makes the quantity from decibels per metre. */
-  public static LinearAttenuation decibelsPerMetre(double decibelsPerMetre) {
-    return new LinearAttenuation(decibelsPerMetre);
-  }
-
   /** Makes the quantity from decibels per kilometre. */
   public static LinearAttenuation decibelsPerKilometre(double decibelsPerKilometre) {
     return new LinearAttenuation(

@@ -30,21 +30,8 @@ public record LinearForce(double inNewtonsPerMetre) implements Quantity, Compara
     return inNewtonsPerMetre / NEWTONS_PER_METRE_PER_POUNDS_FORCE_PER_FOOT;
   }
 
-  public LinearForce plus(LinearForce other) {
-    return new LinearForce(inNewtonsPerMetre + other.inNewtonsPerMetre);
-  }
-
-  public LinearForce minus(LinearForce other) {
-    return new LinearForce(inNewtonsPerMetre - other.inNewtonsPerMetre);
-  }
-
   public LinearForce times(double factor) {
     return new LinearForce(inNewtonsPerMetre * factor);
-  }
-
-  /** This quantity as a multiple of another of its kind. */
-  public double ratioTo(LinearForce other) {
-    return inNewtonsPerMetre / other.inNewtonsPerMetre;
   }
 
   @Override

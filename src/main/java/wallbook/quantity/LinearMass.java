@@ -44,17 +44,8 @@ public record LinearMass(double inKilogramsPerMetre) implements Quantity, Compar
     return new LinearMass(inKilogramsPerMetre + other.inKilogramsPerMetre);
   }
 
-  public LinearMass minus(LinearMass other) {
-    return new LinearMass(inKilogramsPerMetre - other.inKilogramsPerMetre);
-  }
-
   public LinearMass times(double factor) {
     return new LinearMass(inKilogramsPerMetre * factor);
-  }
-
-  /** This quantity as a multiple of another of its kind. */
-  public double ratioTo(LinearMass other) {
-    return inKilogramsPerMetre / other.inKilogramsPerMetre;
   }
 
   /** Weight per length under standard gravity, 9.80665 m/s². */

@@ -41,14 +41,6 @@ public record LinearResistance(double inOhmsPerMetre)
     return inOhmsPerMetre / OHMS_PER_METRE_PER_OHMS_PER_THOUSAND_FEET;
   }
 
-  public LinearResistance plus(LinearResistance other) {
-    return new LinearResistance(inOhmsPerMetre + other.inOhmsPerMetre);
-  }
-
-  public LinearResistance minus(LinearResistance other) {
-    return new LinearResistance(inOhmsPerMetre - other.inOhmsPerMetre);
-  }
-
   public LinearResistance times(double factor) {
     return new LinearResistance(inOhmsPerMetre * factor);
   }

@@ -24,26 +24,12 @@ public record Power(double inWatts) implements Quantity, Comparable<Power> {
     return new Power(milliwatts * WATTS_PER_MILLIWATTS);
   }
 
-  /** The quantity in milliwatts. */
-  public double inMilliwatts() {
-    return inWatts / WATTS_PER_MILLIWATTS;
-  }
-
-  public Power plus(Power other) {
-    return new Power(inWatts + other.inWatts);
-  }
-
   public Power minus(Power other) {
     return new Power(inWatts - other.inWatts);
   }
 
   public Power times(double factor) {
     return new Power(inWatts * factor);
-  }
-
-  /** This quantity as a multiple of another of its kind. */
-  public double ratioTo(Power other) {
-    return inWatts / other.inWatts;
   }
 
   @Override

@@ -23,10 +23,6 @@ public record PowerLevel(double inDbm) implements Quantity, Comparable<PowerLeve
     return Decibels.decibels(inDbm - other.inDbm);
   }
 
-  public PowerLevel less(Decibels loss) {
-    return new PowerLevel(inDbm - loss.inDecibels());
-  }
-
   @Override
   public int compareTo(PowerLevel other) {
     return Double.compare(inDbm, other.inDbm);

@@ -29,21 +29,8 @@ public record Ratio(double inFraction) implements Quantity, Comparable<Ratio> {
     return inFraction / FRACTION_PER_PERCENT;
   }
 
-  public Ratio plus(Ratio other) {
-    return new Ratio(inFraction + other.inFraction);
-  }
-
   public Ratio minus(Ratio other) {
     return new Ratio(inFraction - other.inFraction);
-  }
-
-  public Ratio times(double factor) {
-    return new Ratio(inFraction * factor);
-  }
-
-  /** This quantity as a multiple of another of its kind. */
-  public double ratioTo(Ratio other) {
-    return inFraction / other.inFraction;
   }
 
   @Override

@@ -24,21 +24,8 @@ public record Voltage(double inVolts) implements Quantity, Comparable<Voltage> {
     return new Voltage(millivolts * VOLTS_PER_MILLIVOLTS);
   }
 
-  /** The quantity in millivolts. */
-  public double inMillivolts() {
-    return inVolts / VOLTS_PER_MILLIVOLTS;
-  }
-
-  public Voltage plus(Voltage other) {
-    return new Voltage(inVolts + other.inVolts);
-  }
-
   public Voltage minus(Voltage other) {
     return new Voltage(inVolts - other.inVolts);
-  }
-
-  public Voltage times(double factor) {
-    return new Voltage(inVolts * factor);
   }
 
   /** This quantity as a multiple of another of its kind. */

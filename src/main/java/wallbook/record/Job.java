@@ -106,10 +106,6 @@ public final class Job {
     return record.spaces();
   }
 
-  public List<Corner> corners() {
-    return record.corners();
-  }
-
   public List<Head> heads() {
     return record.heads();
   }

@@ -131,11 +131,6 @@ public final class Shape {
     return known == null ? KNOWN.computeIfAbsent(type, t -> new Shape(type)) : known;
   }
 
-  /** The record type. */
-  public Class<? extends Record> type() {
-    return type;
-  }
-
   /** Its keys in order, without the origin. */
   public List<Field> fields() {
     return fields;

@@ -58,21 +58,13 @@ public final class Table {
     checkOrder();
   }
 
-  /** The table's name, that of its file without the ending. */
-  public String name() {
-    return name;
-  }
-
-  public String title() {
-    return head.get("title");
-  }
-
   public List<Row> rows() {
     return rows;
   }
 
-  public List<String> columns() {
-    return columns;
+  /** The table's name, that of its file without the ending. */
+  public String name() {
+    return name;
   }
 
   /** Source of the whole table, with the standing in its head. */

@@ -1,7 +1,6 @@
 package wallbook.assess.outlook;
 
 import java.util.Optional;
-import wallbook.record.Conduit;
 import wallbook.record.ConduitEnd;
 import wallbook.record.Job;
 import wallbook.record.RunEnd;
@@ -40,11 +39,6 @@ public sealed interface Target {
   default boolean holds(Job job, ConduitEnd end) {
     return spaceIn(job).filter(spaceOf(job, end)::equals).isPresent()
         && !Entrance.isHome(job, end.head());
-  }
-
-  /** Whether the conduit has an end in the space. */
-  default boolean isReachedBy(Job job, Conduit conduit) {
-    return holds(job, conduit.from()) || holds(job, conduit.to());
   }
 
   /** Id of the space that an end of a conduit is in. */

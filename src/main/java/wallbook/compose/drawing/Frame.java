@@ -27,9 +27,4 @@ public record Frame(String title, String altText, double widthMm, double maxHeig
   public static Frame pageWide(String title, String altText, double maxHeightMm) {
     return new Frame(title, altText, PAGE_WIDTH_MM, maxHeightMm);
   }
-
-  /** A drawing as wide as the content box of a page on its long side. */
-  public static Frame wide(String title, String altText, double maxHeightMm) {
-    return new Frame(title, altText, WIDE_PAGE_MM, maxHeightMm);
-  }
 }
