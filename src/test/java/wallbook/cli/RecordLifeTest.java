@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -95,6 +96,18 @@ class RecordLifeTest {
     assertTrue(compared.out().contains("label: L-01 -> L-91\n"), compared.out());
     try (PDDocument pdf = Loader.loadPDF(notice.toFile())) {
       assertTrue(new PDFTextStripper().getText(pdf).contains("L-91"));
+    }
+  }
+
+  @Test
+  void aPackageIsComparedFromItsFolderAndItsZip() {
+    Path made = BuiltSamples.folder("flat");
+    Path zip = made.resolveSibling(made.getFileName() + ".zip");
+
+    for (Path old : List.of(made, zip)) {
+      Cli compared = Cli.run("compare", old, FLAT);
+      assertEquals(ExitCode.CLEAN, compared.exitCode(), compared.err());
+      assertFalse(compared.out().contains(" -> "), compared.out());
     }
   }
 }

@@ -138,6 +138,15 @@ class ScheduleImportTest {
   }
 
   @Test
+  void aListOnOneLineStaysOnOneLineWhenAThingIsAdded() {
+    String house = HOUSE.replace("tests: []", "zones: [{id: z-1, name: Deck}]");
+
+    assertEquals(
+        house.replace("name: Deck}]", "name: Deck}, {id: z-2, name: Den}]"),
+        text(merge(house, "id,name\nz-2,Den\n", request("zones"))));
+  }
+
+  @Test
   void aListThatIsEmptyOrNotThereIsBegun() {
     String test = "id,run,date,kind,result\nt-1,r-1,2026-03-01,length,pass\n";
     String block =
