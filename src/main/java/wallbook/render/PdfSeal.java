@@ -32,16 +32,18 @@ public final class PdfSeal {
 
   private PdfSeal() {}
 
-  /** The file with its seal; a file without the blank property is returned as it is. */
+  /**
+   * Seals a file in its own array; one without the blank property stays as it is.
+   *
+   * @return the same array
+   */
   public static byte[] seal(byte[] pdf) {
     int at = find(pdf);
-    if (at < 0) {
-      return pdf;
+    if (at >= 0) {
+      put(pdf, at, BLANK);
+      put(pdf, at, stamp(pdf));
     }
-    byte[] sealed = pdf.clone();
-    put(sealed, at, BLANK);
-    put(sealed, at, stamp(sealed));
-    return sealed;
+    return pdf;
   }
 
   /** What the seal of a file says. */

@@ -1,5 +1,6 @@
 package wallbook.render;
 
+import com.fasterxml.jackson.core.util.ByteArrayBuilder;
 import freemarker.cache.ConditionalTemplateConfigurationFactory;
 import freemarker.cache.FileExtensionMatcher;
 import freemarker.core.ParseException;
@@ -15,7 +16,6 @@ import freemarker.template.TemplateModelException;
 import freemarker.template.TemplateNotFoundException;
 import freemarker.template.TemplateScalarModel;
 import java.io.BufferedWriter;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.StringWriter;
@@ -97,7 +97,7 @@ final class Templates {
 
   /** The same in UTF-8, for what is large. */
   byte[] filled(String name, Map<String, ?> values) throws TemplateProblem {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    ByteArrayBuilder bytes = new ByteArrayBuilder();
     fill(name, values, new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8)));
     return bytes.toByteArray();
   }
