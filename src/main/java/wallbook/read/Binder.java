@@ -1,10 +1,7 @@
 package wallbook.read;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -59,14 +56,14 @@ final class Binder {
     }
     checkTag(node);
     Shape shape = Shape.of(type);
-    Map<String, Node> given = entries(mapping, shape);
-    Map<String, SourcePosition> positions = new HashMap<>();
-    List<Object> values = new ArrayList<>();
+    Node[] given = entries(mapping, shape);
+    Positions positions = new Positions();
+    List<Object> values = new ArrayList<>(given.length);
     boolean complete = checkOneOf(shape, given, node);
     for (Field field : shape.fields()) {
-      Node value = given.get(field.key());
+      Node value = given[field.index()];
       if (value != null) {
-        positions.put(field.key(), places.of(value));
+        positions.add(field.key(), places.of(value));
       }
       Optional<?> bound = bindField(field, value, node, positions);
       complete &= bound.isPresent();
@@ -75,7 +72,25 @@ final class Binder {
     if (!complete) {
       return Optional.empty();
     }
-    return Optional.of(type.cast(shape.make(new Origin(places.of(node), positions), values)));
+    Origin origin = new Origin(places.of(node), positions.keys, positions.places);
+    return Optional.of(type.cast(shape.make(origin, values)));
+  }
+
+  /** Where the values of a thing stand, by their keys. */
+  private static final class Positions {
+    private final List<String> keys = new ArrayList<>();
+    private final List<SourcePosition> places = new ArrayList<>();
+
+    /** Of an item that was refused and the one after it, which takes its key, the latter counts. */
+    void add(String key, SourcePosition place) {
+      int last = keys.size() - 1;
+      if (last >= 0 && keys.get(last).equals(key)) {
+        places.set(last, place);
+      } else {
+        keys.add(key);
+        places.add(place);
+      }
+    }
   }
 
   /** Text as shown in a finding: one line, not too long. */
@@ -84,18 +99,22 @@ final class Binder {
     return line.length() <= LONGEST_FOUND ? line : line.substring(0, LONGEST_FOUND) + "…";
   }
 
-  private Map<String, Node> entries(MappingNode mapping, Shape shape) {
-    Map<String, Node> given = new LinkedHashMap<>();
+  /** The value of each field that is given, by its index. */
+  private Node[] entries(MappingNode mapping, Shape shape) {
+    Node[] given = new Node[shape.fields().size()];
     for (NodeTuple tuple : mapping.getValue()) {
       Node keyNode = tuple.getKeyNode();
       String key = keyNode instanceof ScalarNode scalar ? scalar.getValue() : "";
-      if (shape.field(key).isEmpty()) {
+      Optional<Field> field = shape.field(key);
+      if (field.isEmpty()) {
         findings.add(
             Finding.of(Severity.ERROR, "unknown-key", places.of(keyNode), "key", shortened(key))
                 .found(shortened(key))
                 .expecting(Phrase.of("expected.one-of", "choices", String.join(", ", shape.keys())))
                 .nearest(Nearest.to(key, shape.keys())));
-      } else if (given.putIfAbsent(key, tuple.getValueNode()) != null) {
+      } else if (given[field.get().index()] == null) {
+        given[field.get().index()] = tuple.getValueNode();
+      } else {
         findings.add(
             Finding.of(Severity.ERROR, "duplicate-key", places.of(keyNode), "key", key).found(key));
       }
@@ -103,11 +122,14 @@ final class Binder {
     return given;
   }
 
-  private boolean checkOneOf(Shape shape, Map<String, Node> given, Node node) {
+  private boolean checkOneOf(Shape shape, Node[] given, Node node) {
     if (shape.oneOf().isEmpty()) {
       return true;
     }
-    List<String> present = shape.oneOf().stream().filter(key -> !isAbsent(given.get(key))).toList();
+    List<String> present =
+        shape.oneOf().stream()
+            .filter(key -> !isAbsent(given[shape.field(key).orElseThrow().index()]))
+            .toList();
     if (present.size() == 1) {
       return true;
     }
@@ -125,8 +147,7 @@ final class Binder {
   }
 
   /** The value for the constructor (plain, optional or list), or nothing after a finding. */
-  private Optional<?> bindField(
-      Field field, Node value, Node owner, Map<String, SourcePosition> positions) {
+  private Optional<?> bindField(Field field, Node value, Node owner, Positions positions) {
     boolean absent = isAbsent(value);
     if (field.presence() == Presence.LIST) {
       return Optional.of(absent ? List.of() : items(field, value, positions));
@@ -154,7 +175,7 @@ final class Binder {
     return bound;
   }
 
-  private List<Object> items(Field field, Node value, Map<String, SourcePosition> positions) {
+  private List<Object> items(Field field, Node value, Positions positions) {
     if (!(value instanceof SequenceNode sequence)) {
       wrongShape(value, "expected.list");
       return List.of();
@@ -163,7 +184,7 @@ final class Binder {
     List<Object> items = new ArrayList<>();
     for (Node item : sequence.getValue()) {
       if (!(item instanceof MappingNode)) {
-        positions.put(field.key() + "/" + items.size(), places.of(item));
+        positions.add(field.key() + "/" + items.size(), places.of(item));
       }
       value(field, item).ifPresent(items::add);
     }

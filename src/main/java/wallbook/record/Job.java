@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import wallbook.picture.Picture;
 
 /**
@@ -81,11 +82,9 @@ public final class Job {
 
   /** This job with other names for the cable types that are not its record's own. */
   public Job renaming(UnaryOperator<Cable> builtIn) {
+    Set<String> own = record.cables().stream().map(Cable::id).collect(Collectors.toSet());
     List<Cable> renamed =
-        cables.all().stream()
-            .filter(cable -> !record.cables().contains(cable))
-            .map(builtIn)
-            .toList();
+        cables.all().stream().filter(cable -> !own.contains(cable.id())).map(builtIn).toList();
     return new Job(record, renamed, sweeps, pictures);
   }
 

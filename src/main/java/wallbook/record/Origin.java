@@ -1,5 +1,6 @@
 package wallbook.record;
 
+import java.util.List;
 import java.util.Map;
 import wallbook.finding.SourcePosition;
 
@@ -26,6 +27,17 @@ public final class Origin {
     for (int i = 0; i < keys.length; i++) {
       positions[i] = fields.get(keys[i]);
     }
+  }
+
+  /**
+   * The same with keys and positions in lists of one order.
+   *
+   * @param keys as above, each once
+   */
+  public Origin(SourcePosition whole, List<String> keys, List<SourcePosition> positions) {
+    this.whole = whole;
+    this.keys = keys.toArray(String[]::new);
+    this.positions = positions.toArray(SourcePosition[]::new);
   }
 
   /** Where the thing begins. */

@@ -31,6 +31,7 @@ public final class Shape {
 
   /** One key. */
   public static final class Field {
+    private final int index;
     private final String key;
     private final Presence presence;
     private final Class<?> type;
@@ -39,7 +40,9 @@ public final class Shape {
     private final Optional<Kind> identifies;
     private final boolean idForm;
 
-    private Field(String key, Presence presence, Class<?> type, RecordComponent component) {
+    private Field(
+        int index, String key, Presence presence, Class<?> type, RecordComponent component) {
+      this.index = index;
       this.key = key;
       this.presence = presence;
       this.type = type;
@@ -48,6 +51,11 @@ public final class Shape {
           Optional.ofNullable(component.getAnnotation(RefersTo.class)).map(RefersTo::value);
       this.identifies = Optional.ofNullable(component.getAnnotation(Id.class)).map(Id::value);
       this.idForm = identifies.isPresent() || component.isAnnotationPresent(LocalName.class);
+    }
+
+    /** Where the field stands among those of its shape, counted from 0. */
+    public int index() {
+      return index;
     }
 
     /** The key as written in the file. */
@@ -107,11 +115,13 @@ public final class Shape {
     RecordComponent[] components = type.getRecordComponents();
     this.type = type;
     this.origin = Arrays.stream(components).filter(c -> c.getType() == Origin.class).findFirst();
-    this.fields =
-        Arrays.stream(components)
-            .filter(c -> c.getType() != Origin.class)
-            .map(Shape::field)
-            .toList();
+    List<Field> found = new ArrayList<>();
+    for (RecordComponent component : components) {
+      if (component.getType() != Origin.class) {
+        found.add(field(found.size(), component));
+      }
+    }
+    this.fields = List.copyOf(found);
     this.fieldByKey = new HashMap<>();
     fields.forEach(field -> fieldByKey.put(field.key(), field));
     OneOf oneOfThese = type.getAnnotation(OneOf.class);
@@ -155,7 +165,7 @@ public final class Shape {
 
   /** Name of a type as a record would write it: {@code RunEnd} is {@code run_end}. */
   public static String nameOf(Class<?> type) {
-    return snakeCase(type.getSimpleName()).replaceFirst("^_", "");
+    return snakeCase(type.getSimpleName()).substring(1);
   }
 
   /** The field of the given key, if there is one. */
@@ -195,15 +205,16 @@ public final class Shape {
     }
   }
 
-  private static Field field(RecordComponent component) {
+  private static Field field(int index, RecordComponent component) {
     Class<?> type = component.getType();
     String key = snakeCase(component.getName());
     if (type == Optional.class) {
-      return new Field(key, Presence.OPTIONAL, inner(component), component);
+      return new Field(index, key, Presence.OPTIONAL, inner(component), component);
     } else if (type == List.class) {
-      return new Field(key, Presence.LIST, inner(component), component);
+      return new Field(index, key, Presence.LIST, inner(component), component);
     }
-    return new Field(key, Presence.REQUIRED, type == int.class ? Integer.class : type, component);
+    return new Field(
+        index, key, Presence.REQUIRED, type == int.class ? Integer.class : type, component);
   }
 
   private static Class<?> inner(RecordComponent component) {
@@ -212,6 +223,14 @@ public final class Shape {
   }
 
   private static String snakeCase(String name) {
-    return name.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+    StringBuilder snake = new StringBuilder();
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (c >= 'A' && c <= 'Z') {
+        snake.append('_');
+      }
+      snake.append(c);
+    }
+    return snake.toString().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,5 +1,8 @@
 package wallbook.reference;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
 /**
  * Where a figure comes from, as printed beside a result.
  *
@@ -9,6 +12,8 @@ package wallbook.reference;
  */
 public record Source(String citation, Standing standing) {
   private static final String SEPARATOR = "; ";
+  private static final int MOST_KEPT = 5_000;
+  private static final Map<Pair, Source> JOINED = new ConcurrentHashMap<>();
 
   public Source {
     if (citation.isBlank()) {
@@ -18,6 +23,36 @@ public record Source(String citation, Standing standing) {
 
   /** Joins two sources of one result: what both cite, each once, and the weaker standing. */
   public Source and(Source other) {
+    // The same few are joined for each cable of a house.
+    Pair pair = new Pair(this, other);
+    Source known = JOINED.get(pair);
+    if (known == null) {
+      known = joined(other);
+      if (JOINED.size() < MOST_KEPT) {
+        JOINED.put(pair, known);
+      }
+    }
+    return known;
+  }
+
+  /** Two sources to join, found by what they cite. */
+  private record Pair(Source first, Source second) {
+    @Override
+    public int hashCode() {
+      return 31 * first.citation.hashCode() + second.citation.hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Pair pair && first.isSame(pair.first) && second.isSame(pair.second);
+    }
+  }
+
+  private boolean isSame(Source other) {
+    return standing == other.standing && citation.equals(other.citation);
+  }
+
+  private Source joined(Source other) {
     Standing weaker = standing.weaker(other.standing);
     if (citation.contains(other.citation)) {
       return weaker == standing ? this : new Source(citation, weaker);

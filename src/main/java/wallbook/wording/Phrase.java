@@ -25,23 +25,33 @@ public record Phrase(String key, Map<String, Object> arguments) {
   /**
    * Makes a phrase from a key and alternating names and values.
    *
-   * @throws IllegalArgumentException if a name has no value
+   * @throws IllegalArgumentException if a name has no value, or stands twice
    */
   public static Phrase of(String key, Object... namesAndValues) {
     if (namesAndValues.length % 2 != 0) {
       throw new IllegalArgumentException("a name without a value in phrase " + key);
     }
-    // Thousands are made of a large house, nearly all with few arguments.
-    if (namesAndValues.length == 0) {
-      return new Phrase(key, Map.of());
-    } else if (namesAndValues.length == 2) {
-      return new Phrase(key, Map.of((String) namesAndValues[0], namesAndValues[1]));
+    return new Phrase(key, arguments(namesAndValues));
+  }
+
+  private static Map<String, Object> arguments(Object... of) {
+    // A large house has a hundred thousand of them, nearly all with few arguments.
+    switch (of.length) {
+      case 0:
+        return Map.of();
+      case 2:
+        return Map.of((String) of[0], of[1]);
+      case 4:
+        return Map.of((String) of[0], of[1], (String) of[2], of[3]);
+      case 6:
+        return Map.of((String) of[0], of[1], (String) of[2], of[3], (String) of[4], of[5]);
+      default:
+        Map<String, Object> arguments = new LinkedHashMap<>();
+        for (int i = 0; i < of.length; i += 2) {
+          arguments.put((String) of[i], of[i + 1]);
+        }
+        return arguments;
     }
-    Map<String, Object> arguments = new LinkedHashMap<>();
-    for (int i = 0; i < namesAndValues.length; i += 2) {
-      arguments.put((String) namesAndValues[i], namesAndValues[i + 1]);
-    }
-    return new Phrase(key, arguments);
   }
 
   /**
