@@ -39,7 +39,7 @@ final class TestHistory {
 
   private static int index(List<RunTest> tests, RunTest test) {
     return IntStream.range(0, tests.size())
-        .filter(i -> tests.get(i) == test)
+        .filter(i -> tests.get(i).id().equals(test.id()))
         .findFirst()
         .orElse(-1);
   }

@@ -36,22 +36,19 @@ public record Phrase(String key, Map<String, Object> arguments) {
 
   private static Map<String, Object> arguments(Object... of) {
     // A large house has a hundred thousand of them, nearly all with few arguments.
-    switch (of.length) {
-      case 0:
-        return Map.of();
-      case 2:
-        return Map.of((String) of[0], of[1]);
-      case 4:
-        return Map.of((String) of[0], of[1], (String) of[2], of[3]);
-      case 6:
-        return Map.of((String) of[0], of[1], (String) of[2], of[3], (String) of[4], of[5]);
-      default:
+    return switch (of.length) {
+      case 0 -> Map.of();
+      case 2 -> Map.of((String) of[0], of[1]);
+      case 4 -> Map.of((String) of[0], of[1], (String) of[2], of[3]);
+      case 6 -> Map.of((String) of[0], of[1], (String) of[2], of[3], (String) of[4], of[5]);
+      default -> {
         Map<String, Object> arguments = new LinkedHashMap<>();
         for (int i = 0; i < of.length; i += 2) {
           arguments.put((String) of[i], of[i + 1]);
         }
-        return arguments;
-    }
+        yield arguments;
+      }
+    };
   }
 
   /**
