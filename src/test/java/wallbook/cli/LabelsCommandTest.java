@@ -120,6 +120,34 @@ class LabelsCommandTest {
   }
 
   @Test
+  void aPackageWhoseLabelsCantBePrintedLeavesNothing() throws IOException {
+    Path own = folder.resolve("tiny.csv");
+    List<String> table =
+        Files.readAllLines(Path.of("src/main/resources/wallbook/reference/label-sheets.csv"));
+    String header = table.stream().filter(l -> l.startsWith("name,")).findFirst().orElseThrow();
+    String row =
+        table.stream().filter(l -> l.startsWith("letter-plate,")).findFirst().orElseThrow();
+    Files.writeString(
+        own,
+        header
+            + "\n"
+            + row.replace("letter-plate", "tiny").replace(",62,17,1,,,15,", ",7,4,1,,,,"));
+    Path into = folder.resolve("new/deep");
+    int code =
+        run(
+            "build",
+            FLAT,
+            "--into",
+            into.toString(),
+            "--label-sheets",
+            own.toString(),
+            "--label-sheet",
+            "tiny");
+    assertEquals(ExitCode.ERRORS, code, err.toString());
+    assertTrue(Files.notExists(into.getParent()));
+  }
+
+  @Test
   void aPackageTakesSheetsAndPositions() throws IOException {
     int code =
         run(
