@@ -21,7 +21,6 @@ import java.util.Set;
 public final class Table {
   private final String name;
   private final Map<String, String> head;
-  private final List<String> columns;
   private final Map<String, Integer> indices = new HashMap<>();
   private final List<Row> rows;
   private final Map<Object, Row> byKey = new HashMap<>();
@@ -33,8 +32,7 @@ public final class Table {
   Table(String name, Map<String, String> head, List<String> columns, List<String[]> rows) {
     this.name = name;
     this.head = Map.copyOf(head);
-    this.columns = List.copyOf(columns);
-    for (String column : this.columns) {
+    for (String column : columns) {
       indices.put(column, indices.size());
     }
     this.keyColumns = List.of(required("key").split("\\s*,\\s*"));
