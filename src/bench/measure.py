@@ -202,14 +202,14 @@ class Bench:
 
     def floor(self):
         self.report.say("### Dense schedules beside the floor, warm process, technician's as-built\n")
-        page = next(p for p in self.pages(SAMPLE, "pages") if p.name.startswith("technician"))
-        said = subprocess.run([str(c) for c in self.java("PrintBesideFloor", SAMPLE, page)],
+        said = subprocess.run([str(c) for c in self.java("PrintBesideFloor", SAMPLE)],
                               check=True, capture_output=True, text=True).stdout
-        ours, floor, rows = said.split()
+        ours, tables, floor, rows = said.split()
         self.report.table(
-            ["", "median"],
-            [["document", f"{1000 * float(ours):.0f} ms"], [f"floor, {rows} rows", f"{1000 * float(floor):.0f} ms"],
-             ["ratio", f"{float(ours) / float(floor):.1f}"]])
+            ["", "median", "times the floor"],
+            [["whole document", f"{1000 * float(ours):.0f} ms", f"{float(ours) / float(floor):.1f}"],
+             ["its tables alone, printed", f"{1000 * float(tables):.0f} ms", f"{float(tables) / float(floor):.1f}"],
+             [f"floor, {rows} rows", f"{1000 * float(floor):.0f} ms", ""]])
 
     def growth(self):
         self.report.say("### Large records, cold process\n")

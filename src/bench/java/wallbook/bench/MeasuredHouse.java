@@ -41,6 +41,7 @@ import wallbook.render.PageRenderer;
 import wallbook.render.PaperSize;
 import wallbook.render.PlanFigures;
 import wallbook.render.PrintedPages;
+import wallbook.render.PrintedTables;
 import wallbook.render.RenderedDocument;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
@@ -168,6 +169,20 @@ public final class MeasuredHouse {
             html(renderer, plan, composition),
             plan.template(),
             facts(composition.job(), plan.titleKey()));
+  }
+
+  /** The tables of the page of a document, ready to be printed. */
+  PrintedTables tables(DocumentRenderer renderer, DocumentPlan plan, Composition composition) {
+    try {
+      return new PrintedTables(
+          templates,
+          wording,
+          html(renderer, plan, composition),
+          plan.template(),
+          facts(composition.job(), plan.titleKey()));
+    } catch (TemplateProblem e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   /** The files of labels, on the usual sheets. */
