@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ForkJoinPool;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -23,6 +24,7 @@ import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
+import wallbook.render.Preparations;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
 import wallbook.stock.LabelKind;
@@ -84,6 +86,7 @@ final class BuildCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws TemplateProblem, IOException {
+    ForkJoinPool.commonPool().execute(Preparations::documents);
     Tables tables = new Tables();
     TemplateSource source = readerOptions.templates();
     Readers readers = readerOptions.readers();

@@ -13,6 +13,7 @@ import wallbook.record.Job;
 import wallbook.record.PrintUnits;
 import wallbook.record.Run;
 import wallbook.reference.Tables;
+import wallbook.render.Preparations;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
 import wallbook.wording.Phrase;
@@ -63,6 +64,7 @@ final class Inquiry {
       throws TemplateProblem {
     // While one processor reads the record, another one makes what will be asked of it.
     CompletableFuture<Checks> checks = CompletableFuture.supplyAsync(() -> new Checks(tables));
+    checks.thenRun(Preparations::words);
     Reading reading = Reading.forAnswer(record, tables, checks);
     if (reading.job().isEmpty()) {
       reading = Reading.of(record, tables);

@@ -2,6 +2,7 @@ package wallbook.render;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -9,7 +10,6 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -29,7 +29,7 @@ public final class WordsFiles {
   private static final int MOST_NAMED = 12;
 
   /** The program's own words by language or language and region; they can't change. */
-  private static final Map<String, Map<String, String>> CARRIED = new ConcurrentHashMap<>();
+  private static final Map<String, Map<String, String>> CARRIED = new HashMap<>();
 
   private static final Pattern ARGUMENT = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9]*)}");
 
@@ -106,12 +106,14 @@ public final class WordsFiles {
     if (!source.isCarried()) {
       return load(source, tag);
     }
-    Map<String, String> words = CARRIED.get(tag);
-    if (words == null) {
-      words = load(source, tag);
-      CARRIED.put(tag, words);
+    synchronized (CARRIED) {
+      Map<String, String> words = CARRIED.get(tag);
+      if (words == null) {
+        words = load(source, tag);
+        CARRIED.put(tag, words);
+      }
+      return words;
     }
-    return words;
   }
 
   private static Map<String, String> load(TemplateSource source, String tag)
