@@ -8,12 +8,12 @@ set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
 
 rem What runs for a minute is worth compiling well; one house is not. A build stays small, also of a large house:
-rem its heap begins small and grows only by what is in use.
+rem its heap fits one house and grows only by what is in use.
 set "options=-XX:TieredStopAtLevel=1"
 set "command="
 for %%C in (check run wish labels export import start compare recover build build-all) do if "%~1"=="%%C" set "command=%%C"
 if "%command%"=="build-all" set "options="
-if "%command%"=="build" set "options=%options% -Xms64m -Xmn40m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=20"
+if "%command%"=="build" set "options=%options% -Xms160m -Xmn28m -XX:MinHeapFreeRatio=5 -XX:MaxHeapFreeRatio=10"
 
 set "cache="
 if defined LOCALAPPDATA set "cache=%LOCALAPPDATA%\wallbook"

@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import wallbook.bundle.PackageDraft;
@@ -47,9 +46,12 @@ final class PackageParts {
   private static final String FINDINGS = "data/findings.json";
   private static final String ASSESSMENTS = "data/assessments.json";
 
-  /** What takes longest, so that it is begun first. */
-  private static final Set<String> LONG =
-      Set.of("technician-as-built.pdf", LabelKind.CABLE_WRAPS.file(), OfflinePage.FILE);
+  /**
+   * What takes longest and is begun first. Labels come before the page, since they need nothing
+   * that the as-built waits for: the assessments.
+   */
+  private static final List<String> LONG =
+      List.of("technician-as-built.pdf", LabelKind.CABLE_WRAPS.file(), OfflinePage.FILE);
 
   private final Reading reading;
   private final Job job;
@@ -118,8 +120,8 @@ final class PackageParts {
   }
 
   private record Part(String path, Maker maker) {
-    boolean isLong() {
-      return LONG.contains(path);
+    int turn() {
+      return LONG.contains(path) ? LONG.indexOf(path) : LONG.size();
     }
   }
 
@@ -145,7 +147,7 @@ final class PackageParts {
       String path = "data/" + schedule.list() + ".csv";
       parts.add(new Part(path, () -> Made.of(schedule.text().getBytes(StandardCharsets.UTF_8))));
     }
-    parts.sort(Comparator.comparing(Part::isLong).reversed());
+    parts.sort(Comparator.comparingInt(Part::turn));
     return AllProcessors.each(parts, part -> put(part, draft));
   }
 
