@@ -182,13 +182,18 @@ final class BuildAllCommand implements Callable<Integer> {
     Console silent = new Console(nowhere, nowhere, false);
     OfflinePage page = new OfflinePage(templates, Recipient.PAGE);
     Handover.Outcome made =
-        new Handover(tables, templates, readers, Optional.empty(), page, silent)
+        new Handover(tables, templates, readers, Optional.empty(), page, processorsForOne(), silent)
             .make(record, reading, into, wording, LabelOptions.usual(tables, readers.paper(job)));
     Optional<String> failure =
         made.stored().isEmpty()
             ? Optional.of(wording.say(made.onLabels().get(0).message()))
             : Optional.empty();
     return outcome(record, reading, made, failure);
+  }
+
+  /** Houses beside one another keep the processors at work by themselves. */
+  private int processorsForOne() {
+    return Math.max(1, Runtime.getRuntime().availableProcessors() / Math.max(1, jobs));
   }
 
   private HouseOutcome outcome(

@@ -106,7 +106,14 @@ final class BuildCommand implements Callable<Integer> {
     }
     printer.print(onSheets.inReportOrder(), console.err());
     Handover.Outcome outcome =
-        new Handover(tables, source, readers, lock(wording), page(source), console)
+        new Handover(
+                tables,
+                source,
+                readers,
+                lock(wording),
+                page(source),
+                Runtime.getRuntime().availableProcessors(),
+                console)
             .make(record, reading, into, wording, labels);
     if (outcome.stored().isEmpty()) {
       return refuse(outcome.onLabels(), printer, wording);
@@ -155,8 +162,7 @@ final class BuildCommand implements Callable<Integer> {
   }
 
   private int refuse(List<Finding> findings, FindingPrinter printer, Wording wording) {
-    printer.print(findings, console.err());
-    console.err().println(printer.summary(findings));
+    printer.printRefusal(findings, console.err());
     console.err().println(wording.say("build.refused"));
     return ExitCode.ERRORS;
   }

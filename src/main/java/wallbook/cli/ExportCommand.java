@@ -45,9 +45,7 @@ final class ExportCommand implements Callable<Integer> {
     Reading reading = Reading.of(record, new Tables());
     Wording wording = Readers.OF_THE_RECORD.wording(reading.about(), TemplateSource.carried());
     if (reading.job().isEmpty()) {
-      FindingPrinter printer = new FindingPrinter(wording);
-      printer.print(reading.findings(), console.err());
-      console.err().println(printer.summary(reading.findings()));
+      new FindingPrinter(wording).printRefusal(reading.findings(), console.err());
       return reading.exitCode();
     }
     Files.createDirectories(into);

@@ -34,6 +34,12 @@ final class FindingPrinter {
     }
   }
 
+  /** Why something was refused: the findings, and how many there are. */
+  void printRefusal(List<Finding> findings, PrintWriter err) {
+    print(findings, err);
+    err.println(summary(findings));
+  }
+
   /** One line that counts them by severity. */
   String summary(List<Finding> findings) {
     return CheckReportComposer.summary(findings, wording);

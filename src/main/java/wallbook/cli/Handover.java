@@ -35,11 +35,13 @@ final class Handover {
   private final Readers readers;
   private final Optional<String> annexPassword;
   private final OfflinePage page;
+  private final int processors;
   private final Console console;
 
   /**
    * @param annexPassword what locks documents for the owner alone, if they are to be locked
    * @param page makes the offline page
+   * @param processors how many files are made at a time
    */
   Handover(
       Tables tables,
@@ -47,12 +49,14 @@ final class Handover {
       Readers readers,
       Optional<String> annexPassword,
       OfflinePage page,
+      int processors,
       Console console) {
     this.tables = tables;
     this.templates = templates;
     this.readers = readers;
     this.annexPassword = annexPassword;
     this.page = page;
+    this.processors = processors;
     this.console = console;
   }
 
@@ -110,7 +114,7 @@ final class Handover {
         PackageDraft draft = PackageWriter.waiting(OTHER_WRITER).begin(into, contents)) {
       Set<String> files = new HashSet<>();
       Findings onLabels = new Findings();
-      for (PackageParts.Told told : parts.make(draft, page, labels)) {
+      for (PackageParts.Told told : parts.make(draft, processors, page, labels)) {
         told.path().ifPresent(files::add);
         unprintable.addAll(told.unprintable());
         onLabels.addAll(told.findings());

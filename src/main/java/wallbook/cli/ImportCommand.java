@@ -109,8 +109,7 @@ final class ImportCommand implements Callable<Integer> {
             read.flatMap(ReadResult::soundPart), TemplateSource.carried());
     FindingPrinter printer = new FindingPrinter(wording);
     if (result.merged().isEmpty() || findings.hasErrors()) {
-      printer.print(findings.inReportOrder(), console.err());
-      console.err().println(printer.summary(findings.inReportOrder()));
+      printer.printRefusal(findings.inReportOrder(), console.err());
       console.err().println(wording.say("import.refused"));
       return ExitCode.ERRORS;
     }

@@ -72,9 +72,7 @@ final class Inquiry {
     Readers readers = new Readers(language, units, Optional.empty());
     Wording wording = readers.wording(reading.about(), TemplateSource.carried());
     if (reading.job().isEmpty()) {
-      FindingPrinter printer = new FindingPrinter(wording);
-      printer.print(reading.findings(), console.err());
-      console.err().println(printer.summary(reading.findings()));
+      new FindingPrinter(wording).printRefusal(reading.findings(), console.err());
       console.err().println(wording.say(Phrase.of("inquiry.refused", "file", record)));
       return Optional.empty();
     }

@@ -168,9 +168,7 @@ final class LabelsCommand implements Callable<Integer> {
   }
 
   private int refuse(List<Finding> findings, Wording wording) {
-    FindingPrinter printer = new FindingPrinter(wording);
-    printer.print(findings, console.err());
-    console.err().println(printer.summary(findings));
+    new FindingPrinter(wording).printRefusal(findings, console.err());
     console.err().println(wording.say("build.refused"));
     return ExitCode.ERRORS;
   }

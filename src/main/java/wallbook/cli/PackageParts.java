@@ -129,10 +129,15 @@ final class PackageParts {
    * Makes all files.
    *
    * @param draft takes each as soon as it is made
+   * @param processors how many are made at a time
    * @param labels what each kind of label is printed on
    * @throws TemplateProblem if a template can't be filled
    */
-  List<Told> make(PackageDraft draft, OfflinePage page, Map<LabelKind, LabelOptions.Choice> labels)
+  List<Told> make(
+      PackageDraft draft,
+      int processors,
+      OfflinePage page,
+      Map<LabelKind, LabelOptions.Choice> labels)
       throws TemplateProblem, IOException {
     List<Part> parts = new ArrayList<>();
     for (DocumentPlan plan : Documents.all()) {
@@ -148,7 +153,7 @@ final class PackageParts {
       parts.add(new Part(path, () -> Made.of(schedule.text().getBytes(StandardCharsets.UTF_8))));
     }
     parts.sort(Comparator.comparingInt(Part::turn));
-    return AllProcessors.each(parts, part -> put(part, draft));
+    return AllProcessors.each(parts, processors, part -> put(part, draft));
   }
 
   private static Told put(Part part, PackageDraft draft) throws TemplateProblem, IOException {
