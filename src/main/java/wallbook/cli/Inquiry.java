@@ -64,11 +64,12 @@ final class Inquiry {
       throws TemplateProblem {
     // While one processor reads the record, another one makes what will be asked of it.
     CompletableFuture<Checks> checks = CompletableFuture.supplyAsync(() -> new Checks(tables));
-    checks.thenRun(Preparations::words);
+    CompletableFuture<Void> words = checks.thenRun(Preparations::words);
     Reading reading = Reading.forAnswer(record, tables, checks);
     if (reading.job().isEmpty()) {
       reading = Reading.of(record, tables);
     }
+    words.join();
     Readers readers = new Readers(language, units, Optional.empty());
     Wording wording = readers.wording(reading.about(), TemplateSource.carried());
     if (reading.job().isEmpty()) {
