@@ -94,7 +94,10 @@ final class Escape {
     }
   }
 
-  /** The inside of a CSS string. */
+  /**
+   * The inside of a CSS string. A reader of CSS takes one blank after a character's number for its
+   * end, so there is one, lest a blank of the text be taken.
+   */
   static String css(String text) {
     StringBuilder out = new StringBuilder();
     text.codePoints()
@@ -104,7 +107,7 @@ final class Escape {
               if (isPlain(c) || c == ' ') {
                 out.appendCodePoint(c);
               } else {
-                out.append('\\').append(HEX.toHexDigits(c, CSS_DIGITS));
+                out.append('\\').append(HEX.toHexDigits(c, CSS_DIGITS)).append(' ');
               }
             });
     return out.toString();

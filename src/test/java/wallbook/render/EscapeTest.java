@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -234,10 +236,22 @@ class EscapeTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"\"} @page{", "\\", "\n", "</style>", "é ≤"})
+  @ValueSource(
+      strings = {"\"} @page{", "\\", "\n", "</style>", "é ≤", "for: the owner", "a (b)   c", ": 1"})
   void aTextInAStylesheetStaysInItsString(String text) {
     String escaped = Escape.css(text);
     assertTrue(escaped.matches("(?s)([\\p{L}\\p{N} ,≤]|\\\\[0-9A-F]{6})*"), escaped);
+    assertEquals(text, asCssReads(escaped));
+  }
+
+  /** CSS Syntax Module Level 3, 4.3.7: up to six digits, and one white space if there is one. */
+  private static String asCssReads(String escaped) {
+    return Pattern.compile("\\\\([0-9A-F]{1,6})\\s?")
+        .matcher(escaped)
+        .replaceAll(
+            number ->
+                Matcher.quoteReplacement(
+                    Character.toString(Integer.parseInt(number.group(1), 16))));
   }
 
   @Property
