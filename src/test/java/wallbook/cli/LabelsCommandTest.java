@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,14 +95,18 @@ class LabelsCommandTest {
     assertFalse(Files.exists(Path.of("conduit-tags.pdf")));
   }
 
-  @Test
-  void sheetsAreListedWithOnesOwnFirst() throws IOException {
-    Path own = folder.resolve("own.csv");
+  /** A file of one sheet, made from one of the program's. */
+  private Path ownSheet(String of, UnaryOperator<String> change) throws IOException {
     List<String> table =
         Files.readAllLines(Path.of("src/main/resources/wallbook/reference/label-sheets.csv"));
     String header = table.stream().filter(l -> l.startsWith("name,")).findFirst().orElseThrow();
-    String row = table.stream().filter(l -> l.startsWith("a4-tag,")).findFirst().orElseThrow();
-    Files.writeString(own, header + "\n" + row.replace("a4-tag", "our-stock") + "\n");
+    String row = table.stream().filter(l -> l.startsWith(of + ",")).findFirst().orElseThrow();
+    return Files.writeString(folder.resolve("own.csv"), header + "\n" + change.apply(row) + "\n");
+  }
+
+  @Test
+  void sheetsAreListedWithOnesOwnFirst() throws IOException {
+    Path own = ownSheet("a4-tag", row -> row.replace("a4-tag", "our-stock"));
     assertEquals(ExitCode.CLEAN, run("labels", "--list-sheets", "--label-sheets", own.toString()));
     List<String> lines = out.toString().lines().toList();
     assertTrue(lines.get(1).startsWith("our-stock * "), lines.get(1));
@@ -121,17 +126,10 @@ class LabelsCommandTest {
 
   @Test
   void aPackageWhoseLabelsCantBePrintedLeavesNothing() throws IOException {
-    Path own = folder.resolve("tiny.csv");
-    List<String> table =
-        Files.readAllLines(Path.of("src/main/resources/wallbook/reference/label-sheets.csv"));
-    String header = table.stream().filter(l -> l.startsWith("name,")).findFirst().orElseThrow();
-    String row =
-        table.stream().filter(l -> l.startsWith("letter-plate,")).findFirst().orElseThrow();
-    Files.writeString(
-        own,
-        header
-            + "\n"
-            + row.replace("letter-plate", "tiny").replace(",62,17,1,,,15,", ",7,4,1,,,,"));
+    Path own =
+        ownSheet(
+            "letter-plate",
+            row -> row.replace("letter-plate", "tiny").replace(",62,17,1,,,15,", ",7,4,1,,,,"));
     Path into = folder.resolve("new/deep");
     int code =
         run(
