@@ -4,21 +4,22 @@ import java.util.Arrays;
 import java.util.zip.Deflater;
 
 /**
- * Writes the operators of one content stream (ISO 32000-1, annex A), to the hundredth of a point.
- * Says a colour, font or spacing only where it changes.
+ * Writes the operators of one content stream (ISO 32000-1, annex A), to the hundredth of a point,
+ * in as few bytes as may be, since packing them takes longest. Says a colour, font or spacing only
+ * where it changes, draws rectangles side by side as one, and lets text go on from mark to mark.
  */
 final class Pen {
-  private static final byte[] HEX = {
-    '0', '1', '2', '3', '4', '5', '6', '7', '8', '9', 'A', 'B', 'C', 'D', 'E', 'F'
-  };
   private static final int HUNDREDTHS = 100;
 
   private byte[] bytes = new byte[8192];
   private int length;
   private int colour = Integer.MIN_VALUE;
   private boolean fills;
+  private long[] waiting = new long[4];
+  private long[] drawn = new long[4];
   private boolean inText;
   private boolean marked;
+  private boolean markedInText;
   private int face = -1;
   private float size;
   private float spacing;
@@ -28,16 +29,34 @@ final class Pen {
   /** What is drawn from here on is no content, such as {@code /Type/Pagination}. */
   void artifact(String properties) {
     unmark();
-    text(properties.isEmpty() ? "/Artifact BMC\n" : "/Artifact <<" + properties + ">> BDC\n");
+    text(properties.isEmpty() ? "/Artifact BMC\n" : "/Artifact<<" + properties + ">>BDC\n");
     marked = true;
   }
 
   /** What is drawn from here on belongs to an element of the structure. */
   void mark(String type, int number) {
     unmark();
-    text("/" + type + " <</MCID ");
+    beginMark(type, number);
+  }
+
+  /** The same for glyphs alone; whatever else is drawn ends it. */
+  void markText(String type, int number) {
+    if (!markedInText) {
+      unmark();
+    } else {
+      text("EMC\n");
+    }
+    beginText();
+    beginMark(type, number);
+    markedInText = true;
+  }
+
+  private void beginMark(String type, int number) {
+    put('/');
+    text(type);
+    text("<</MCID ");
     integer(number);
-    text(">> BDC\n");
+    text(">>BDC\n");
     marked = true;
   }
 
@@ -51,19 +70,53 @@ final class Pen {
   }
 
   /** A filled rectangle; the corner is its lower left. */
-  void rectangle(float x, float y, float width, float height, int rgb) {
+  void rectangle(float x, float y, float wide, float high, int rgb) {
     endText();
     if (rgb != colour) {
       fill();
       colour(rgb);
     }
-    numbers(x, y, width, height);
-    text("re\n");
+    long left = hundredths(x);
+    long bottom = hundredths(y);
+    long width = hundredths(wide);
+    long height = hundredths(high);
+    // Rounding may part what touches.
+    if (fills
+        && bottom == waiting[1]
+        && height == waiting[3]
+        && Math.abs(waiting[0] + waiting[2] - left) <= 1) {
+      waiting[2] = left + width - waiting[0];
+      return;
+    }
+    if (fills) {
+      outline();
+    } else {
+      Arrays.fill(drawn, 0);
+    }
+    waiting[0] = left;
+    waiting[1] = bottom;
+    waiting[2] = width;
+    waiting[3] = height;
     fills = true;
+  }
+
+  /** Writes the rectangle that waited for others beside it, unless it is the last one again. */
+  private void outline() {
+    if (Arrays.equals(waiting, drawn)) {
+      return;
+    }
+    for (long measure : waiting) {
+      fixed(measure);
+    }
+    text("re\n");
+    long[] last = drawn;
+    drawn = waiting;
+    waiting = last;
   }
 
   private void fill() {
     if (fills) {
+      outline();
       text("f\n");
       fills = false;
     }
@@ -101,21 +154,25 @@ final class Pen {
   /** Begins a run of glyphs of one look at a point of the base line; {@link #endGlyphs} ends it. */
   void beginGlyphs(float x, float y, int number, float points, float letterSpacing, int rgb) {
     fill();
-    if (!inText) {
-      text("BT\n");
-      inText = true;
-      lineX = 0;
-      lineY = 0;
-    }
+    beginText();
     colour(rgb);
     font(number, points, letterSpacing);
     long toX = hundredths(x);
     long toY = hundredths(y);
     fixed(toX - lineX);
     fixed(toY - lineY);
-    text("Td\n<");
+    text("Td(");
     lineX = toX;
     lineY = toY;
+  }
+
+  private void beginText() {
+    if (!inText) {
+      text("BT\n");
+      inText = true;
+      lineX = 0;
+      lineY = 0;
+    }
   }
 
   private void font(int number, float points, float letterSpacing) {
@@ -150,23 +207,38 @@ final class Pen {
     fine(-sine);
     fine(cosine);
     numbers(x, y);
-    text("Tm\n<");
+    text("Tm(");
   }
 
+  /** Two bytes of a string, those escaped that would end it or be read otherwise (7.3.4.2). */
   void glyph(int glyph) {
     room(4);
-    bytes[length++] = HEX[glyph >> 12 & 0xF];
-    bytes[length++] = HEX[glyph >> 8 & 0xF];
-    bytes[length++] = HEX[glyph >> 4 & 0xF];
-    bytes[length++] = HEX[glyph & 0xF];
+    half(glyph >> 8);
+    half(glyph);
+  }
+
+  private void half(int glyph) {
+    byte half = (byte) glyph;
+    if (half == '(' || half == ')' || half == '\\') {
+      bytes[length++] = '\\';
+    } else if (half == '\r') {
+      bytes[length++] = '\\';
+      half = 'r';
+    }
+    bytes[length++] = half;
   }
 
   void endGlyphs() {
-    text("> Tj\n");
+    text(")Tj\n");
   }
 
   void endText() {
     if (inText) {
+      if (markedInText) {
+        text("EMC\n");
+        marked = false;
+        markedInText = false;
+      }
       text("ET\n");
       inText = false;
     }
@@ -290,6 +362,7 @@ final class Pen {
     fills = false;
     inText = false;
     marked = false;
+    markedInText = false;
     face = -1;
     size = 0;
     spacing = 0;

@@ -119,12 +119,12 @@ final class Sheet {
     }
   }
 
-  /** What follows is content of a tag. */
+  /** The glyphs that follow are content of a tag. */
   void mark(Tag tag) {
     if (repeats) {
       artifact();
     } else if (present != tag) {
-      pen().mark(tag.type(), book.structure().mark(tag, page.getCOSObject(), marks));
+      pen().markText(tag.type(), book.structure().mark(tag, page.getCOSObject(), marks));
       present = tag;
       artifact = false;
     }
@@ -184,10 +184,14 @@ final class Sheet {
   }
 
   void picture(Image image, Tag tag, float x, float y, float width, float height) {
-    if (!repeats) {
+    if (repeats) {
+      artifact();
+    } else {
       tag.attributes(Tagger.box(x, up(y + height), x + width, up(y)));
+      pen().mark(tag.type(), book.structure().mark(tag, page.getCOSObject(), marks));
+      present = tag;
+      artifact = false;
     }
-    mark(tag);
     if (image instanceof Image.Drawn drawn) {
       pen().save();
       drawn
@@ -227,7 +231,7 @@ final class Sheet {
   /** Adds what the end of the document tells: numbers of pages, and what the margins hold. */
   void finish(MarginPrinter margins) {
     for (Late one : late) {
-      pen().mark(one.tag().type(), one.mark());
+      pen().markText(one.tag().type(), one.mark());
       present = one.tag();
       artifact = false;
       one.line().tail(one.from());

@@ -49,12 +49,17 @@ record TableRow(Tag tag, List<Box> boxes, float height) implements Body {
       }
     }
 
-    void rules(Sheet sheet, float x, float y) {
-      float from = x + left;
-      rule(sheet, from, y, true, borders.get(BoxStyle.TOP), 0);
-      rule(sheet, from, y + height, true, borders.get(BoxStyle.BOTTOM), 1);
-      rule(sheet, from, y, false, borders.get(BoxStyle.LEFT), 0);
-      rule(sheet, from + width, y, false, borders.get(BoxStyle.RIGHT), 1);
+    void upright(Sheet sheet, float x, float y) {
+      rule(sheet, x + left, y, false, borders.get(BoxStyle.LEFT), 0);
+      rule(sheet, x + left + width, y, false, borders.get(BoxStyle.RIGHT), 1);
+    }
+
+    void above(Sheet sheet, float x, float y) {
+      rule(sheet, x + left, y, true, borders.get(BoxStyle.TOP), 0);
+    }
+
+    void below(Sheet sheet, float x, float y) {
+      rule(sheet, x + left, y + height, true, borders.get(BoxStyle.BOTTOM), 1);
     }
 
     /** A rule along an edge: on it if shared, else inside. */
@@ -76,8 +81,17 @@ record TableRow(Tag tag, List<Box> boxes, float height) implements Body {
     for (Box box : boxes) {
       box.ground(sheet, x, y);
     }
+    // Those on one line after each other, so that the pen can draw them in one.
     for (Box box : boxes) {
-      box.rules(sheet, x, y);
+      box.upright(sheet, x, y);
+    }
+    for (Box box : boxes) {
+      box.above(sheet, x, y);
+    }
+    for (Box box : boxes) {
+      box.below(sheet, x, y);
+    }
+    for (Box box : boxes) {
       box.stack().ground(sheet, x + box.left() + box.insetLeft(), y + box.down());
     }
   }
