@@ -12,6 +12,8 @@ rem its heap fits one house and grows only by what is in use.
 set "options=-XX:TieredStopAtLevel=1"
 set "command="
 for %%C in (check run wish labels export import start compare recover build build-all) do if "%~1"=="%%C" set "command=%%C"
+rem An answer takes little memory; fresh memory costs more time than clearing what was used.
+for %%C in (check run wish) do if "%command%"=="%%C" set "options=%options% -Xms32m -Xmn16m"
 if "%command%"=="build-all" set "options="
 if "%command%"=="build" set "options=%options% -Xms160m -Xmn28m -XX:MinHeapFreeRatio=5 -XX:MaxHeapFreeRatio=10"
 

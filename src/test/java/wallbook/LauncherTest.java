@@ -83,9 +83,14 @@ class LauncherTest {
     return new Ended(process.waitFor(), said.lines().toList());
   }
 
+  /** Names of the archives of classes. */
   private List<String> cached() throws IOException {
     try (Stream<Path> files = Files.list(cache)) {
-      return files.map(file -> file.getFileName().toString()).toList();
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".jsa"))
+          .sorted()
+          .toList();
     }
   }
 
@@ -126,6 +131,28 @@ class LauncherTest {
   }
 
   @Test
+  void preparesClassesAnewWhereTheyAreGone() throws Exception {
+    start("run", "job.yaml");
+    Files.delete(cache.resolve(cached().get(0)));
+    assertTrue(has(start("run", "job.yaml"), "-XX:ArchiveClassesAtExit="));
+    assertTrue(has(start("run", "job.yaml"), "-XX:SharedArchiveFile="));
+  }
+
+  @Test
+  void keepsTheClassesOfEachCommand() throws Exception {
+    start("build-all", "jobs");
+    start("build", "job.yaml");
+    assertEquals(2, cached().size());
+    assertTrue(has(start("build-all", "jobs"), "-XX:SharedArchiveFile="));
+  }
+
+  @Test
+  void takesLittleMemoryForAnswers() throws Exception {
+    assertTrue(has(start("wish", "job.yaml"), "-Xmn"));
+    assertFalse(has(start("labels", "job.yaml"), "-Xmn"));
+  }
+
+  @Test
   void compilesWellWhatRunsLong() throws Exception {
     assertFalse(has(start("build-all", "jobs"), "-XX:TieredStopAtLevel"));
     assertTrue(has(start("build", "job.yaml"), "-XX:TieredStopAtLevel=1"));
@@ -144,6 +171,17 @@ class LauncherTest {
   void cachesNothingForWhatIsNoCommand() throws Exception {
     assertFalse(has(start("--help"), "-XX:ArchiveClassesAtExit="));
     assertFalse(Files.exists(cache));
+  }
+
+  @Test
+  void startsFromItsOwnFolder() throws Exception {
+    Path bin = folder.toRealPath().resolve("home/bin");
+    Path link = Files.createSymbolicLink(folder.resolve("here"), bin);
+    ProcessBuilder builder = new ProcessBuilder("sh", "wallbook", "--version");
+    builder.directory(link.toFile()).environment().put("JAVA_HOME", folder + "/java");
+    Process process = builder.redirectErrorStream(true).start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertTrue(said.lines().toList().contains(bin.resolveSibling("lib/wallbook.jar").toString()));
   }
 
   @Test
