@@ -55,7 +55,7 @@ final class ConduitWays {
             : List.of(),
         isAtPlace(wish, target, route),
         conditions(means, route),
-        means.notesInWords());
+        means.notes());
   }
 
   /** What the conduits are counted on for; empty if one of them can't take it. */
@@ -121,7 +121,7 @@ final class ConduitWays {
   }
 
   private List<Phrase> conditions(Means means, ConduitRoute route) {
-    List<Phrase> conditions = new ArrayList<>(means.conditionsInWords());
+    List<Phrase> conditions = new ArrayList<>(means.conditions());
     for (String space : route.crossed()) {
       conditions.add(Phrase.of("outlook.condition.across", "space", job.space(space).name()));
     }

@@ -6,9 +6,13 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import wallbook.assess.Assessment;
 import wallbook.assess.Assessments;
+import wallbook.assess.Verdict;
 import wallbook.record.Conduit;
 import wallbook.record.ConduitEnd;
 import wallbook.record.Job;
@@ -19,7 +23,7 @@ import wallbook.wording.Phrase;
 
 /**
  * What is known of a house when wishes are asked for, with what lies in each space at hand: a
- * question for one room then does not look through the whole house.
+ * question for one room then does not look through the whole house. Several threads may ask.
  */
 final class Known {
   private final Job job;
@@ -31,6 +35,13 @@ final class Known {
   private final List<Conduit> conduitsAtEntrance = new ArrayList<>();
   private final Map<String, Set<PlaceUse>> usesBySpace = new HashMap<>();
   private final Set<String> withSound = new HashSet<>();
+
+  /** Of the runs asked about; many ways take the same one. */
+  private final Map<String, Optional<Assessment>> lackingMark = new ConcurrentHashMap<>();
+
+  /** Of the targets asked about; many wishes are for one room. */
+  private final Map<Target, Map<Means.Reach, List<NearRun>>> nearRuns = new ConcurrentHashMap<>();
+
   private final List<Phrase> rackFacts;
 
   Known(Job job, Assessments assessments, Outlook outlook) {
@@ -83,9 +94,31 @@ final class Known {
     return outlook;
   }
 
-  /** Runs with an end that a means may begin at, in the order of the record. */
-  List<Run> runs(Means.Reach reach, Target target) {
-    return reach == Means.Reach.ENTRANCE ? runsAtEntrance : in(runsBySpace, target);
+  /** Runs that a means may use at a target, in the order of the record. */
+  List<NearRun> runs(Means.Reach reach, Target target) {
+    return nearRuns
+        .computeIfAbsent(target, t -> new ConcurrentHashMap<>())
+        .computeIfAbsent(reach, r -> nearRuns(r, target));
+  }
+
+  private List<NearRun> nearRuns(Means.Reach reach, Target target) {
+    List<NearRun> near = new ArrayList<>();
+    for (Run run : reach == Means.Reach.ENTRANCE ? runsAtEntrance : in(runsBySpace, target)) {
+      if (isUsable(reach, target, run.from(), run.to())) {
+        near.add(new NearRun(run, run.from()));
+      } else if (isUsable(reach, target, run.to(), run.from())) {
+        near.add(new NearRun(run, run.to()));
+      }
+    }
+    return near;
+  }
+
+  private boolean isUsable(Means.Reach reach, Target target, RunEnd near, RunEnd far) {
+    return switch (reach) {
+      case HEAD -> target.holds(job, near) && Entrance.isHome(job, far.head());
+      case ANY -> target.holds(job, near);
+      case ENTRANCE -> Entrance.isEntrance(job, near) && Entrance.isHome(job, far.head());
+    };
   }
 
   /** Conduits with an end that a means may begin at, in the order of the record. */
@@ -105,6 +138,16 @@ final class Known {
 
   private <T> List<T> in(Map<String, List<T>> bySpace, Target target) {
     return target.spaceIn(job).map(bySpace::get).orElse(List.of());
+  }
+
+  /** The assessment of a mark that the surroundings of a run ask for and its cable lacks. */
+  Optional<Assessment> lackingMark(String run) {
+    return lackingMark.computeIfAbsent(
+        run,
+        id ->
+            assessments.of(id, "outdoor.mark.").stream()
+                .filter(a -> a.verdict() == Verdict.BEYOND)
+                .findFirst());
   }
 
   /** What the places of a space are meant for. */

@@ -20,7 +20,7 @@ public record Leg(String subject, Optional<String> place, List<Prospect> prospec
 
   /** How much work it takes. */
   public Effort effort() {
-    return prospects.stream().map(Prospect::effort).max(Effort::compareTo).orElseThrow();
+    return Effort.most(prospects, Prospect::effort);
   }
 
   /** Whether it is in service today. */

@@ -12,18 +12,20 @@ import wallbook.wording.Phrase;
  * One means of fulfilling a wish, from the table {@code outlook-means}: either services that cables
  * in place must carry, or a cable to be pulled through a conduit.
  *
+ * @param words the means in words
  * @param unless name of a means that goes before where it takes the same cable
  * @param onlyAtPlace whether it takes a place meant for the wish, or the one asked about
  * @param legs what each of the cables must carry, all at one place; empty if a cable is pulled
  * @param cables ids of cables that may be pulled, the better first
  * @param connector service of a connector that must pass the conduit; without cables, the cable
  *     comes finished with it
- * @param conditions keys of conditions that come with the means
- * @param notes keys of what is to be said besides
+ * @param conditions what comes with the means, in words
+ * @param notes what is to be said besides, in words
  */
 record Means(
     String wish,
     String name,
+    Phrase words,
     int rank,
     Optional<String> unless,
     Reach reach,
@@ -31,8 +33,8 @@ record Means(
     List<Need> legs,
     List<String> cables,
     Optional<String> connector,
-    List<String> conditions,
-    List<String> notes) {
+    List<Phrase> conditions,
+    List<Phrase> notes) {
 
   /** Where the other end must be. */
   enum Reach {
@@ -67,18 +69,6 @@ record Means(
     return legs.isEmpty();
   }
 
-  Phrase words() {
-    return Phrase.of("outlook.means." + wish + "." + name);
-  }
-
-  List<Phrase> conditionsInWords() {
-    return conditions.stream().map(key -> Phrase.of("outlook.condition." + key)).toList();
-  }
-
-  List<Phrase> notesInWords() {
-    return notes.stream().map(key -> Phrase.of("outlook.note." + key)).toList();
-  }
-
   static List<Means> all(Tables tables) {
     return tables.table("outlook-means").rows().stream().map(Means::of).toList();
   }
@@ -87,6 +77,7 @@ record Means(
     return new Means(
         row.text("wish"),
         row.text("means"),
+        Phrase.of("outlook.means." + row.text("wish") + "." + row.text("means")),
         (int) row.number("rank"),
         row.textIfAny("unless"),
         Reach.valueOf(row.text("reach").toUpperCase(Locale.ROOT)),
@@ -94,8 +85,10 @@ record Means(
         parts(row.text("legs"), ";").map(Means::need).toList(),
         parts(row.text("cables"), " ").toList(),
         row.textIfAny("connector"),
-        parts(row.text("conditions"), " ").toList(),
-        parts(row.text("notes"), " ").toList());
+        parts(row.text("conditions"), " ")
+            .map(key -> Phrase.of("outlook.condition." + key))
+            .toList(),
+        parts(row.text("notes"), " ").map(key -> Phrase.of("outlook.note." + key)).toList());
   }
 
   private static Need need(String leg) {

@@ -36,14 +36,12 @@ final class Obstacles {
   }
 
   private List<Obstacle> runs(Means means, Target target) {
-    RunWays ways = new RunWays(known);
     List<Obstacle> found = new ArrayList<>();
-    for (Run run : known.runs(means.reach(), target)) {
-      if (ways.nearEnd(means, target, run).isPresent()) {
-        reason(means, run)
-            .map(reason -> new Obstacle(run.id(), reason, run.standIn()))
-            .ifPresent(found::add);
-      }
+    for (NearRun near : known.runs(means.reach(), target)) {
+      Run run = near.run();
+      reason(means, run)
+          .map(reason -> new Obstacle(run.id(), reason, run.standIn()))
+          .ifPresent(found::add);
     }
     return found;
   }
@@ -51,13 +49,17 @@ final class Obstacles {
   /** Why a run that could be meant for the first leg can't serve it. */
   private Optional<Phrase> reason(Means means, Run run) {
     for (List<String> alternatives : means.legs().get(0).services()) {
-      List<Prospect> prospects =
-          alternatives.stream()
-              .flatMap(service -> known.outlook().find(run.id(), service).stream())
-              .toList();
-      boolean none = prospects.stream().allMatch(p -> p.verdict() == Verdict.BEYOND);
-      if (!prospects.isEmpty() && none) {
-        return prospects.get(prospects.size() - 1).blocker();
+      Optional<Prospect> last = Optional.empty();
+      boolean none = true;
+      for (String service : alternatives) {
+        Optional<Prospect> found = known.outlook().find(run.id(), service);
+        if (found.isPresent()) {
+          last = found;
+          none &= found.get().verdict() == Verdict.BEYOND;
+        }
+      }
+      if (last.isPresent() && none) {
+        return last.get().blocker();
       }
     }
     return Optional.empty();

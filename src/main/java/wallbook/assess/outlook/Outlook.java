@@ -1,7 +1,5 @@
 package wallbook.assess.outlook;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,27 +9,23 @@ import wallbook.wording.Phrase;
 /** What every cable and conduit of a house could carry later. Immutable. */
 public final class Outlook {
   /** That of a job of which nothing was assessed. */
-  public static final Outlook EMPTY = new Outlook(List.of(), Map.of());
+  public static final Outlook EMPTY = new Outlook(List.of());
 
-  private final Map<String, List<Prospect>> bySubject = new LinkedHashMap<>();
-  private final Map<String, Map<String, Prospect>> byService = new HashMap<>();
-  private final Map<String, List<Phrase>> carryingNothing;
+  private final Map<String, OfThing> bySubject = new LinkedHashMap<>();
 
   /**
-   * @param carryingNothing why each run that could carry nothing could not
+   * The outlook of one run or conduit.
+   *
+   * @param prospects in the order in which they are told
+   * @param whyNothing why a run that could carry nothing could not
    */
-  Outlook(List<Prospect> prospects, Map<String, List<Phrase>> carryingNothing) {
-    for (Prospect prospect : prospects) {
-      bySubject.computeIfAbsent(prospect.subject(), s -> new ArrayList<>()).add(prospect);
-    }
-    bySubject.replaceAll((subject, list) -> List.copyOf(list));
-    bySubject.forEach(
-        (subject, list) -> {
-          Map<String, Prospect> first = new HashMap<>();
-          list.forEach(prospect -> first.putIfAbsent(prospect.service(), prospect));
-          byService.put(subject, first);
-        });
-    this.carryingNothing = Map.copyOf(carryingNothing);
+  record OfThing(String subject, List<Prospect> prospects, List<Phrase> whyNothing) {}
+
+  /**
+   * @param things of each run and conduit one; of two with the same id the later
+   */
+  Outlook(List<OfThing> things) {
+    things.forEach(thing -> bySubject.put(thing.subject(), thing));
   }
 
   /**
@@ -39,21 +33,28 @@ public final class Outlook {
    * the equipment decides, what is not stated, and what it can't carry.
    */
   public List<Prospect> of(String subject) {
-    return bySubject.getOrDefault(subject, List.of());
+    OfThing thing = bySubject.get(subject);
+    return thing == null ? List.of() : thing.prospects();
   }
 
   /** The prospect of one service, if it was looked at. */
   public Optional<Prospect> find(String subject, String service) {
-    return Optional.ofNullable(byService.getOrDefault(subject, Map.of()).get(service));
+    for (Prospect prospect : of(subject)) {
+      if (prospect.service().equals(service)) {
+        return Optional.of(prospect);
+      }
+    }
+    return Optional.empty();
   }
 
   /** All prospects. */
   public List<Prospect> all() {
-    return bySubject.values().stream().flatMap(List::stream).toList();
+    return bySubject.values().stream().flatMap(thing -> thing.prospects().stream()).toList();
   }
 
   /** Why a run could carry nothing, in words; empty for one that could carry something. */
   public List<Phrase> whyNothing(String run) {
-    return carryingNothing.getOrDefault(run, List.of());
+    OfThing thing = bySubject.get(run);
+    return thing == null ? List.of() : thing.whyNothing();
   }
 }

@@ -1,10 +1,7 @@
 package wallbook.assess.outlook;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import wallbook.assess.Assessment;
@@ -39,7 +36,7 @@ public final class OutlookAssessor {
     this.ofConduits = new ConduitProspects(services, tables);
   }
 
-  /** The outlook of a whole job. */
+  /** The outlook of a whole job, computed on all processors. */
   public Outlook assess(Job job, Assessments assessments) {
     return assess(job, assessments, job.runs(), job.conduits());
   }
@@ -50,22 +47,29 @@ public final class OutlookAssessor {
   }
 
   private Outlook assess(Job job, Assessments assessments, List<Run> runs, List<Conduit> conduits) {
-    List<Prospect> prospects = new ArrayList<>();
-    Map<String, List<Phrase>> nothing = new LinkedHashMap<>();
     StubOuts stubOuts = new StubOuts(job);
-    for (Run run : runs) {
-      List<Prospect> ofRun =
-          ofRuns.of(job, run, stubOuts.of(run), assessments).sorted(USEFUL_FIRST).toList();
-      prospects.addAll(ofRun);
-      List<Phrase> reasons = whyNothing(run, ofRun, assessments.of(run.id()));
-      if (!reasons.isEmpty()) {
-        nothing.put(run.id(), reasons);
-      }
-    }
-    for (Conduit conduit : conduits) {
-      ofConduits.of(job, conduit, assessments).sorted(USEFUL_FIRST).forEach(prospects::add);
-    }
-    return new Outlook(prospects, nothing);
+    List<Outlook.OfThing> ofRunsInTurn =
+        runs.parallelStream()
+            .map(
+                run -> {
+                  List<Prospect> prospects =
+                      inOrder(ofRuns.of(job, run, stubOuts.of(run), assessments));
+                  List<Phrase> reasons = whyNothing(run, prospects, assessments.of(run.id()));
+                  return new Outlook.OfThing(run.id(), prospects, reasons);
+                })
+            .toList();
+    List<Outlook.OfThing> ofConduitsInTurn =
+        conduits.parallelStream()
+            .map(
+                conduit ->
+                    new Outlook.OfThing(
+                        conduit.id(), inOrder(ofConduits.of(job, conduit, assessments)), List.of()))
+            .toList();
+    return new Outlook(Stream.concat(ofRunsInTurn.stream(), ofConduitsInTurn.stream()).toList());
+  }
+
+  private static List<Prospect> inOrder(Stream<Prospect> prospects) {
+    return prospects.sorted(USEFUL_FIRST).toList();
   }
 
   /** Within and conditional count alike: a useful service goes before a certain but lesser one. */

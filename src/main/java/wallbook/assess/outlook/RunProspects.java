@@ -1,8 +1,12 @@
 package wallbook.assess.outlook;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wallbook.assess.Assessment;
 import wallbook.assess.Assessments;
@@ -15,23 +19,25 @@ import wallbook.wording.Phrase;
 
 /** What a run could carry: each service whose topic was assessed for it. */
 final class RunProspects {
-  private final List<Service> services;
+  private final Map<String, List<Service>> servicesOfTopic;
 
   RunProspects(List<Service> services) {
-    this.services = List.copyOf(services);
+    this.servicesOfTopic = services.stream().collect(Collectors.groupingBy(Service::topic));
   }
 
   /**
    * @param stubOut where the run waits to be laid on, if it does
    */
   Stream<Prospect> of(Job job, Run run, Optional<StubOut> stubOut, Assessments assessments) {
-    return services.stream()
-        .flatMap(
-            service ->
-                assessments
-                    .find(run.id(), service.topic())
-                    .map(a -> of(job, run, stubOut, service, a))
-                    .stream());
+    List<Prospect> prospects = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (Assessment first : assessments.of(run.id())) {
+      List<Service> decided = servicesOfTopic.getOrDefault(first.topic(), List.of());
+      if (!decided.isEmpty() && seen.add(first.topic())) {
+        decided.forEach(service -> prospects.add(of(job, run, stubOut, service, first)));
+      }
+    }
+    return prospects.stream();
   }
 
   private static Prospect of(
@@ -56,11 +62,11 @@ final class RunProspects {
         run.id(),
         service.name(),
         service.family(),
-        Phrase.of("outlook.service." + service.name()),
+        service.words(),
         service.rank(),
         List.of(basis),
         first,
-        service.adds().stream().map(key -> Phrase.of("outlook.add." + key)).toList(),
+        service.adds(),
         firstBy,
         service.by(),
         effort,

@@ -40,28 +40,12 @@ final class RunWays {
   /** The ways that a means has at a target, in the order of the record's runs. */
   List<Way> of(Wish wish, Means means, Target target) {
     List<Way> ways = new ArrayList<>();
-    for (Run run : known.runs(means.reach(), target)) {
-      nearEnd(means, target, run)
-          .filter(end -> !means.onlyAtPlace() || isAtPlace(wish, target, end))
-          .flatMap(end -> way(wish, means, target, run, end))
-          .ifPresent(ways::add);
+    for (NearRun near : known.runs(means.reach(), target)) {
+      if (!means.onlyAtPlace() || isAtPlace(wish, target, near.end())) {
+        way(wish, means, target, near.run(), near.end()).ifPresent(ways::add);
+      }
     }
     return ways;
-  }
-
-  /** The end of a run at the target, if the run is one that the means may use there. */
-  Optional<RunEnd> nearEnd(Means means, Target target, Run run) {
-    return Stream.of(run.from(), run.to())
-        .filter(end -> isUsable(means, target, end, run.otherThan(end)))
-        .findFirst();
-  }
-
-  private boolean isUsable(Means means, Target target, RunEnd near, RunEnd far) {
-    return switch (means.reach()) {
-      case HEAD -> target.holds(job, near) && Entrance.isHome(job, far.head());
-      case ANY -> target.holds(job, near);
-      case ENTRANCE -> Entrance.isEntrance(job, near) && Entrance.isHome(job, far.head());
-    };
   }
 
   private Optional<Way> way(Wish wish, Means means, Target target, Run run, RunEnd end) {
@@ -77,7 +61,7 @@ final class RunWays {
       }
       legs.add(beside.get());
     }
-    List<Phrase> conditions = new ArrayList<>(means.conditionsInWords());
+    List<Phrase> conditions = new ArrayList<>(means.conditions());
     legs.stream().filter(Leg::occupied).map(this::shared).forEach(conditions::add);
     legs.stream().flatMap(leg -> unmarked(leg).stream()).forEach(conditions::add);
     legs.stream().flatMap(leg -> usedUp(leg).stream()).forEach(conditions::add);
@@ -90,7 +74,7 @@ final class RunWays {
             legs.stream().flatMap(this::further).toList(),
             isAtPlace(wish, target, end),
             conditions,
-            means.notesInWords()));
+            means.notes()));
   }
 
   /** The best other cable at the same place for a further need. */
@@ -108,11 +92,7 @@ final class RunWays {
   private Optional<Leg> leg(Run run, RunEnd end, Need need) {
     List<Prospect> prospects = new ArrayList<>();
     for (List<String> alternatives : need.services()) {
-      Optional<Prospect> best =
-          alternatives.stream()
-              .flatMap(service -> known.outlook().find(run.id(), service).stream())
-              .filter(prospect -> prospect.verdict() != Verdict.BEYOND)
-              .min(Comparator.comparing(Prospect::verdict, Verdicts.FIRMEST_FIRST));
+      Optional<Prospect> best = firmest(run, alternatives);
       if (best.isEmpty()) {
         return Optional.empty();
       }
@@ -120,6 +100,21 @@ final class RunWays {
     }
     Leg leg = new Leg(run.id(), end.place(), prospects);
     return Optional.of(leg).filter(l -> !l.occupied() || canBeShared(run, prospects.get(0)));
+  }
+
+  /** The prospect of the service that a run carries most firmly, of equals the first named. */
+  private Optional<Prospect> firmest(Run run, List<String> services) {
+    Optional<Prospect> best = Optional.empty();
+    for (String service : services) {
+      Optional<Prospect> found = known.outlook().find(run.id(), service);
+      if (found.isPresent()
+          && found.get().verdict() != Verdict.BEYOND
+          && (best.isEmpty()
+              || Verdicts.FIRMEST_FIRST.compare(found.get().verdict(), best.get().verdict()) < 0)) {
+        best = found;
+      }
+    }
+    return best;
   }
 
   /** Pairs and fibre by equipment at both ends; coax by a splitter, for what it carries already. */
@@ -175,9 +170,8 @@ final class RunWays {
 
   /** A cable that lacks a mark its surroundings ask for is not relied on as it is. */
   private Optional<Phrase> unmarked(Leg leg) {
-    return known.assessments().of(leg.subject(), "outdoor.mark.").stream()
-        .filter(a -> a.verdict() == Verdict.BEYOND)
-        .findFirst()
+    return known
+        .lackingMark(leg.subject())
         .map(
             a ->
                 Phrase.of(

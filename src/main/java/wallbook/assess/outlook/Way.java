@@ -55,7 +55,7 @@ public record Way(
 
   /** The most work that one of its legs takes. */
   public Effort effort() {
-    return legs.stream().map(Leg::effort).max(Effort::compareTo).orElseThrow();
+    return Effort.most(legs, Leg::effort);
   }
 
   /** What must be done to cables or conduits before any use, each thing once. */

@@ -64,10 +64,10 @@ public final class WishAssessor {
         .toList();
   }
 
-  /** Every wish at everywhere it may be had. */
+  /** Every wish at everywhere it may be had, computed on all processors. */
   public List<WishAnswer> answers(Job job, Assessments assessments, Outlook outlook) {
     Known known = new Known(job, assessments, outlook);
-    return wishes.stream()
+    return wishes.parallelStream()
         .flatMap(wish -> targets(known, wish).stream().map(target -> answer(known, wish, target)))
         .toList();
   }

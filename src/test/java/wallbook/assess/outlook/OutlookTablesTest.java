@@ -113,8 +113,8 @@ class OutlookTablesTest {
     }
     for (Means means : Means.all(TABLES)) {
       missing.add(means.words().key());
-      means.conditionsInWords().forEach(phrase -> missing.add(phrase.key()));
-      means.notesInWords().forEach(phrase -> missing.add(phrase.key()));
+      means.conditions().forEach(phrase -> missing.add(phrase.key()));
+      means.notes().forEach(phrase -> missing.add(phrase.key()));
     }
     for (Wish wish : Wish.all(TABLES)) {
       missing.add(wish.words().key());
