@@ -3,13 +3,13 @@ package wallbook.render;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
+import java.util.Arrays;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Iterator;
@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -32,6 +33,8 @@ import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 
 /** What every PDF of a package needs when its pages are there: files inside, dates, an identity. */
 public final class PdfFinish {
+  private static final int IDENTITY_BYTES = 16;
+
   private final PDDocument pdf;
   private final PDDocumentCatalog catalog;
   private final ZonedDateTime made;
@@ -108,10 +111,14 @@ public final class PdfFinish {
                         + "</xmpMM:InstanceID>")
                     .formatted(date, date));
     metadata.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
-    pdf.setDocumentId(identity(title, attachments));
+    COSString identity = new COSString(identity(title, attachments));
+    COSArray both = new COSArray();
+    both.add(identity);
+    both.add(identity);
+    pdf.getDocument().getTrailer().setItem(COSName.ID, both);
   }
 
-  private long identity(String title, List<Attachment> attachments) throws IOException {
+  private byte[] identity(String title, List<Attachment> attachments) throws IOException {
     MessageDigest digest;
     try {
       digest = MessageDigest.getInstance("SHA-256");
@@ -128,7 +135,7 @@ public final class PdfFinish {
       }
     }
     attachments.forEach(attachment -> digest.update(attachment.bytes()));
-    return ByteBuffer.wrap(digest.digest()).getLong();
+    return Arrays.copyOf(digest.digest(), IDENTITY_BYTES);
   }
 
   private Calendar calendar() {

@@ -1,6 +1,5 @@
 package wallbook.render;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Collection;
@@ -61,9 +60,7 @@ final class PdfPrinter {
       PdfFinish finish = new PdfFinish(pdf, facts);
       finish.attach(attachments);
       finish.fixIdentity(fileName, attachments);
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
-      pdf.save(out);
-      return new RenderedDocument(fileName, PdfSeal.seal(out.toByteArray()), unprintable);
+      return new RenderedDocument(fileName, PdfSeal.seal(PdfFile.of(pdf)), unprintable);
     } catch (IOException e) {
       throw new UncheckedIOException("PDF of " + fileName, e);
     }

@@ -2,6 +2,7 @@ package wallbook.render.press;
 
 import java.util.Arrays;
 import java.util.zip.Deflater;
+import wallbook.render.PdfBytes;
 
 /**
  * Writes the operators of one content stream (ISO 32000-1, annex A), to the hundredth of a point,
@@ -11,8 +12,7 @@ import java.util.zip.Deflater;
 final class Pen {
   private static final int HUNDREDTHS = 100;
 
-  private byte[] bytes = new byte[8192];
-  private int length;
+  private final PdfBytes out = new PdfBytes(1 << 14);
   private int colour = Integer.MIN_VALUE;
   private boolean fills;
   private long[] waiting = new long[4];
@@ -52,10 +52,10 @@ final class Pen {
   }
 
   private void beginMark(String type, int number) {
-    put('/');
+    out.write('/');
     text(type);
     text("<</MCID ");
-    integer(number);
+    out.integer(number);
     text(">>BDC\n");
     marked = true;
   }
@@ -143,11 +143,11 @@ final class Pen {
     if (share == 0 || share == 1000) {
       text(share == 0 ? "0 " : "1 ");
     } else {
-      put('.');
-      put((char) ('0' + share / 100));
-      put((char) ('0' + share / 10 % 10));
-      put((char) ('0' + share % 10));
-      put(' ');
+      out.write('.');
+      out.write('0' + share / 100);
+      out.write('0' + share / 10 % 10);
+      out.write('0' + share % 10);
+      out.write(' ');
     }
   }
 
@@ -177,10 +177,10 @@ final class Pen {
 
   private void font(int number, float points, float letterSpacing) {
     if (number != face || points != size) {
-      put('/');
-      put('F');
-      integer(number);
-      put(' ');
+      out.write('/');
+      out.write('F');
+      out.integer(number);
+      out.write(' ');
       number(points);
       text("Tf\n");
       face = number;
@@ -212,20 +212,19 @@ final class Pen {
 
   /** Two bytes of a string, those escaped that would end it or be read otherwise (7.3.4.2). */
   void glyph(int glyph) {
-    room(4);
-    half(glyph >> 8);
-    half(glyph);
+    half(glyph >> 8 & 0xFF);
+    half(glyph & 0xFF);
   }
 
-  private void half(int glyph) {
-    byte half = (byte) glyph;
+  private void half(int half) {
     if (half == '(' || half == ')' || half == '\\') {
-      bytes[length++] = '\\';
+      out.write('\\');
+      out.write(half);
     } else if (half == '\r') {
-      bytes[length++] = '\\';
-      half = 'r';
+      text("\\r");
+    } else {
+      out.write(half);
     }
-    bytes[length++] = half;
   }
 
   void endGlyphs() {
@@ -278,86 +277,54 @@ final class Pen {
   private void fixed(long hundredths) {
     long rest = hundredths;
     if (rest < 0) {
-      put('-');
+      out.write('-');
       rest = -rest;
     }
-    integer(rest / HUNDREDTHS);
+    out.integer(rest / HUNDREDTHS);
     int fraction = (int) (rest % HUNDREDTHS);
     if (fraction > 0) {
-      put('.');
-      put((char) ('0' + fraction / 10));
+      out.write('.');
+      out.write('0' + fraction / 10);
       if (fraction % 10 > 0) {
-        put((char) ('0' + fraction % 10));
+        out.write('0' + fraction % 10);
       }
     }
-    put(' ');
+    out.write(' ');
   }
 
   /** A share such as a sine, to five decimals. */
   private void fine(float share) {
     long rest = Math.round(share * 100_000d);
     if (rest < 0) {
-      put('-');
+      out.write('-');
       rest = -rest;
     }
-    integer(rest / 100_000);
-    put('.');
+    out.integer(rest / 100_000);
+    out.write('.');
     for (long unit = 10_000; unit > 0; unit /= 10) {
-      put((char) ('0' + rest / unit % 10));
+      out.write((int) ('0' + rest / unit % 10));
     }
-    put(' ');
-  }
-
-  private void integer(long number) {
-    if (number >= 10) {
-      integer(number / 10);
-    }
-    put((char) ('0' + number % 10));
+    out.write(' ');
   }
 
   /** An operator, or anything else in ASCII. */
   void text(String ascii) {
-    int count = ascii.length();
-    room(count);
-    for (int i = 0; i < count; i++) {
-      bytes[length++] = (byte) ascii.charAt(i);
-    }
-  }
-
-  private void put(char c) {
-    room(1);
-    bytes[length++] = (byte) c;
-  }
-
-  private void room(int more) {
-    if (length + more > bytes.length) {
-      bytes = Arrays.copyOf(bytes, Math.max(bytes.length * 2, length + more));
-    }
+    out.text(ascii);
   }
 
   /** All that was written, packed by Deflate; the pen is empty again. */
   byte[] packed(Deflater deflater) {
-    deflater.reset();
-    deflater.setInput(bytes, 0, length);
-    deflater.finish();
-    byte[] packed = new byte[length / 2 + 64];
-    int count = 0;
-    while (!deflater.finished()) {
-      if (count == packed.length) {
-        packed = Arrays.copyOf(packed, count * 2);
-      }
-      count += deflater.deflate(packed, count, packed.length - count);
-    }
+    byte[] packed = out.packed(deflater);
     clear();
-    return Arrays.copyOf(packed, count);
+    return packed;
   }
 
   boolean isEmpty() {
-    return length == 0;
+    return out.length() == 0;
   }
 
   private void clear() {
-    length = 0;
+    out.clear();
     colour = Integer.MIN_VALUE;
     fills = false;
     inText = false;
