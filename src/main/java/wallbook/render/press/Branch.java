@@ -1,13 +1,18 @@
 package wallbook.render.press;
 
+import java.util.List;
+import java.util.regex.Pattern;
 import org.jsoup.nodes.Element;
 
 /** An element of the page with what the stylesheet asks about where it stands, and its style. */
 final class Branch {
+  private static final Pattern SPACE = Pattern.compile("\\s+");
+
   private final Branch parent;
   private final Element element;
   private final int number;
   private Style style;
+  private long names;
 
   /**
    * @param parent the element around, or null for the root
@@ -36,6 +41,27 @@ final class Branch {
   Branch previous() {
     Element before = element.previousElementSibling();
     return before == null ? null : new Branch(parent, before, number - 1);
+  }
+
+  /** {@linkplain Selector#bit Bits} of the tags and classes of all elements around. */
+  long around() {
+    return parent == null ? 0 : parent.names();
+  }
+
+  private long names() {
+    if (names == 0) {
+      names = around() | Selector.bit(element.normalName());
+      for (String name : classes()) {
+        names |= Selector.bit(name);
+      }
+    }
+    return names;
+  }
+
+  /** The names of its classes. */
+  List<String> classes() {
+    String written = element.attributesSize() == 0 ? "" : element.attr("class");
+    return written.isBlank() ? List.of() : List.of(SPACE.split(written.strip()));
   }
 
   Style style() {

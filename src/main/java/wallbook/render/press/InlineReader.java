@@ -97,7 +97,9 @@ final class InlineReader {
     edge(box.inset(BoxStyle.LEFT, 0), own);
     pseudo(branch, Selector.Pseudo.BEFORE, own);
     int number = 0;
-    for (Node node : branch.element().childNodes()) {
+    int count = branch.element().childNodeSize();
+    for (int i = 0; i < count; i++) {
+      Node node = branch.element().childNode(i);
       if (node instanceof TextNode words) {
         text(words.getWholeText(), own);
       } else if (node instanceof Element child) {

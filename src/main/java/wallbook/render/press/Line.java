@@ -29,7 +29,9 @@ record Line(
 
   @Override
   public void ground(Sheet sheet, float x, float y) {
-    new LinePainter(sheet, this, x, y + above).ground();
+    if (text.hasGround()) {
+      new LinePainter(sheet, this, x, y + above).ground();
+    }
   }
 
   @Override

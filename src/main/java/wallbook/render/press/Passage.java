@@ -25,6 +25,7 @@ final class Passage {
   private float[] widths = new float[32];
   private int[] spans = new int[32];
   private int length;
+  private boolean hasGround;
   private final Span strut;
   private final List<Span> all = new ArrayList<>();
   private final Map<Integer, Atom> atoms = new HashMap<>(4);
@@ -47,6 +48,11 @@ final class Passage {
 
   boolean isEmpty() {
     return length == 0;
+  }
+
+  /** Whether anything may be drawn behind it: grounds of inline elements, underlines. */
+  boolean hasGround() {
+    return hasGround;
   }
 
   int character(int i) {
@@ -89,6 +95,7 @@ final class Passage {
   void begin(Span span) {
     if (all.isEmpty() || all.get(all.size() - 1) != span) {
       all.add(span);
+      hasGround |= span.box() != null || span.type().underlined();
     }
   }
 
@@ -104,6 +111,7 @@ final class Passage {
 
   void add(Atom atom) {
     atoms.put(length, atom);
+    hasGround |= atom instanceof Atom.Piece;
     put(ATOM, 0);
   }
 

@@ -1,6 +1,7 @@
 package wallbook.render.press;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Which elements a rule is for: steps from the element outwards.
@@ -8,8 +9,9 @@ import java.util.List;
  * @param steps the last step of the written selector comes first
  * @param specificity how exact it is, higher being stronger (CSS 2.1, 6.4.3)
  * @param pseudo where the rule's content goes
+ * @param around {@linkplain #bit bits} of names that must be among those of the elements around
  */
-record Selector(List<Step> steps, int specificity, Pseudo pseudo) {
+record Selector(List<Step> steps, int specificity, Pseudo pseudo, long around) {
   /** The element itself, or what is written at its begin or end. */
   enum Pseudo {
     NONE,
@@ -26,9 +28,18 @@ record Selector(List<Step> steps, int specificity, Pseudo pseudo) {
     ANY_PREVIOUS
   }
 
-  record Step(Relation relation, List<Test> tests) {
+  /**
+   * A step.
+   *
+   * @param names bits of the tag and classes that are asked for
+   */
+  record Step(Relation relation, List<Test> tests, long names) {
     Step {
       tests = List.copyOf(tests);
+    }
+
+    boolean goesUp() {
+      return relation == Relation.ANCESTOR || relation == Relation.PARENT;
     }
 
     boolean fits(Branch branch) {
@@ -46,12 +57,26 @@ record Selector(List<Step> steps, int specificity, Pseudo pseudo) {
     boolean fits(Branch branch);
   }
 
-  Selector {
-    steps = List.copyOf(steps);
+  Selector(List<Step> steps, int specificity, Pseudo pseudo) {
+    this(List.copyOf(steps), specificity, pseudo, around(steps));
+  }
+
+  /** What is above the elements before an element is above the element itself. */
+  private static long around(List<Step> steps) {
+    long names = 0;
+    for (Step step : steps) {
+      names |= step.goesUp() ? step.names() : 0;
+    }
+    return names;
+  }
+
+  /** The bit that stands for the name of a tag or class; some names share one. */
+  static long bit(String name) {
+    return 1L << name.toLowerCase(Locale.ROOT).hashCode();
   }
 
   boolean fits(Branch branch) {
-    return steps.get(0).fits(branch) && fits(branch, 1);
+    return (around & ~branch.around()) == 0 && steps.get(0).fits(branch) && fits(branch, 1);
   }
 
   private boolean fits(Branch from, int next) {
@@ -60,7 +85,7 @@ record Selector(List<Step> steps, int specificity, Pseudo pseudo) {
     }
     Step step = steps.get(next);
     boolean far = step.relation() == Relation.ANCESTOR || step.relation() == Relation.ANY_PREVIOUS;
-    boolean up = step.relation() == Relation.ANCESTOR || step.relation() == Relation.PARENT;
+    boolean up = step.goesUp();
     Branch branch = up ? from.parent() : from.previous();
     while (branch != null) {
       if (step.fits(branch) && fits(branch, next + 1)) {

@@ -16,6 +16,7 @@ final class SelectorReader {
   private final String whole;
   private String drawer = "";
   private int specificity;
+  private long names;
   private Selector.Pseudo pseudo = Selector.Pseudo.NONE;
 
   /**
@@ -48,10 +49,13 @@ final class SelectorReader {
       if (pseudo != Selector.Pseudo.NONE) {
         throw unknown();
       }
-      written.add(0, new Selector.Step(Selector.Relation.SELF, tests()));
+      names = 0;
+      List<Selector.Test> tests = tests();
+      written.add(0, new Selector.Step(Selector.Relation.SELF, tests, names));
       if (written.size() > 1) {
         // The relation belongs to the outer step, as seen from the inner one.
-        written.set(1, new Selector.Step(relation, written.get(1).tests()));
+        Selector.Step inner = written.get(1);
+        written.set(1, new Selector.Step(relation, inner.tests(), inner.names()));
       }
       relation = relation();
     }
@@ -87,6 +91,7 @@ final class SelectorReader {
     if (!tag.isEmpty()) {
       specificity++;
       drawer = tag;
+      names |= Selector.bit(tag);
       tests.add(branch -> branch.element().normalName().equals(tag));
     }
     boolean more = true;
@@ -94,6 +99,7 @@ final class SelectorReader {
       if (scanner.take('.')) {
         String name = name();
         specificity += CLASS;
+        names |= Selector.bit(name);
         drawer = drawer.startsWith("#") ? drawer : "." + name;
         tests.add(branch -> branch.element().hasClass(name));
       } else if (scanner.take('#')) {

@@ -2,15 +2,16 @@ package wallbook.render.press;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** The rules of stylesheets, those that come later being stronger among equals. */
 public final class StyleSheet {
-  private final Map<String, List<Rule>> drawers = new HashMap<>();
+  private final Map<Selector.Pseudo, Map<String, List<Rule>>> drawers =
+      new EnumMap<>(Selector.Pseudo.class);
   private final List<PageRule> pages;
-  private final boolean hasPseudo;
 
   /**
    * Rules in the order of their strength.
@@ -19,8 +20,6 @@ public final class StyleSheet {
    */
   StyleSheet(List<Written> rules, List<PageRule> pages) {
     this.pages = List.copyOf(pages);
-    this.hasPseudo =
-        rules.stream().anyMatch(rule -> rule.drawn().selector().pseudo() != Selector.Pseudo.NONE);
     List<Written> ordered = new ArrayList<>(rules);
     ordered.sort(
         Comparator.comparing(Written::important)
@@ -29,6 +28,7 @@ public final class StyleSheet {
     for (int rank = 0; rank < ordered.size(); rank++) {
       Written rule = ordered.get(rank);
       drawers
+          .computeIfAbsent(rule.drawn().selector().pseudo(), pseudo -> new HashMap<>())
           .computeIfAbsent(rule.drawn().drawer(), drawer -> new ArrayList<>())
           .add(new Rule(rule.drawn().selector(), rule.declarations(), rank, rule.important()));
     }
@@ -54,14 +54,11 @@ public final class StyleSheet {
     return reader.sheet();
   }
 
-  /** The rules that an element comes into question for by one of its names. */
-  List<Rule> drawer(String name) {
-    return drawers.getOrDefault(name, List.of());
-  }
-
-  /** Whether anything is written before or after elements. */
-  boolean hasPseudo() {
-    return hasPseudo;
+  /**
+   * The rules of one kind, by the name that an element must have to come into question for them.
+   */
+  Map<String, List<Rule>> drawers(Selector.Pseudo pseudo) {
+    return drawers.getOrDefault(pseudo, Map.of());
   }
 
   List<PageRule> pages() {

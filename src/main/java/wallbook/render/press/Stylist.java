@@ -18,23 +18,50 @@ final class Stylist {
   private final Map<Key, Style> known = new HashMap<>();
   private final IdentityHashMap<Style, Integer> numbers = new IdentityHashMap<>();
   private final Map<String, List<Declaration>> inline = new HashMap<>();
-  private final boolean hasPseudo;
   private Rule[] fitting = new Rule[64];
+  private int[] ranks = new int[64];
   private int count;
   private float rootPt;
 
-  private record Key(int parent, Selector.Pseudo pseudo, String inline, List<Integer> ranks) {}
+  /** What a style follows from. */
+  private static final class Key {
+    private final int parent;
+    private final Selector.Pseudo pseudo;
+    private final String own;
+    private final int[] ranks;
+
+    private Key(int parent, Selector.Pseudo pseudo, String own, int[] ranks) {
+      this.parent = parent;
+      this.pseudo = pseudo;
+      this.own = own;
+      this.ranks = ranks;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Key key
+          && parent == key.parent
+          && pseudo == key.pseudo
+          && own.equals(key.own)
+          && Arrays.equals(ranks, key.ranks);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * parent + own.hashCode()) + Arrays.hashCode(ranks);
+    }
+  }
 
   Stylist(StyleSheet sheet) {
     this.sheet = sheet;
-    this.hasPseudo = sheet.hasPseudo();
     this.rootPt = Cascade.ABOVE.type().size();
   }
 
   /** Gives an element its style; the one around must have its own. */
   Style style(Branch branch) throws StyleProblem {
     Style parent = branch.parent() == null ? Cascade.ABOVE : branch.parent().style();
-    Style style = find(branch, parent, Selector.Pseudo.NONE);
+    collect(branch, Selector.Pseudo.NONE);
+    Style style = find(parent, Selector.Pseudo.NONE, own(branch.element()));
     branch.style(style);
     if (branch.parent() == null) {
       rootPt = style.type().size();
@@ -44,10 +71,11 @@ final class Stylist {
 
   /** The style of what is written before or after an element that has its style; if anything is. */
   Optional<Style> pseudo(Branch branch, Selector.Pseudo pseudo) throws StyleProblem {
-    if (!hasPseudo) {
+    collect(branch, pseudo);
+    if (count == 0) {
       return Optional.empty();
     }
-    Style style = find(branch, branch.style(), pseudo);
+    Style style = find(branch.style(), pseudo, "");
     return style.content().isEmpty() ? Optional.empty() : Optional.of(style);
   }
 
@@ -56,28 +84,13 @@ final class Stylist {
     return Cascade.of(parent, declarations, rootPt);
   }
 
-  private Style find(Branch branch, Style parent, Selector.Pseudo pseudo) throws StyleProblem {
-    Element element = branch.element();
-    count = 0;
-    collect(branch, pseudo, "");
-    collect(branch, pseudo, element.normalName());
-    if (element.hasAttr("class")) {
-      for (String name : element.attr("class").split(" ")) {
-        if (!name.isEmpty()) {
-          collect(branch, pseudo, "." + name);
-        }
-      }
-    }
-    if (element.hasAttr("id")) {
-      collect(branch, pseudo, "#" + element.id());
-    }
-    Arrays.sort(fitting, 0, count, (a, b) -> Integer.compare(a.rank(), b.rank()));
-    String own = pseudo == Selector.Pseudo.NONE ? element.attr("style") : "";
-    List<Integer> ranks = new ArrayList<>(count);
-    for (int i = 0; i < count; i++) {
-      ranks.add(fitting[i].rank());
-    }
-    Key key = new Key(number(parent), pseudo, own, ranks);
+  private static String own(Element element) {
+    return element.attributesSize() == 0 ? "" : element.attr("style");
+  }
+
+  /** The style that the rules at hand give below another. */
+  private Style find(Style parent, Selector.Pseudo pseudo, String own) throws StyleProblem {
+    Key key = new Key(number(parent), pseudo, own, Arrays.copyOf(ranks, count));
     Style style = known.get(key);
     if (style == null) {
       style = Cascade.of(parent, declarations(own), rootPt);
@@ -86,15 +99,53 @@ final class Stylist {
     return style;
   }
 
-  private void collect(Branch branch, Selector.Pseudo pseudo, String drawer) {
-    for (Rule rule : sheet.drawer(drawer)) {
-      if (rule.selector().pseudo() == pseudo && rule.selector().fits(branch)) {
-        if (count == fitting.length) {
-          fitting = Arrays.copyOf(fitting, count * 2);
-        }
-        fitting[count++] = rule;
+  /** Looks for the rules that fit an element, weak ones first. */
+  private void collect(Branch branch, Selector.Pseudo pseudo) {
+    count = 0;
+    Map<String, List<Rule>> drawers = sheet.drawers(pseudo);
+    if (drawers.isEmpty()) {
+      return;
+    }
+    Element element = branch.element();
+    collect(branch, drawers.get(""));
+    collect(branch, drawers.get(element.normalName()));
+    if (element.attributesSize() > 0) {
+      for (String name : branch.classes()) {
+        collect(branch, drawers.get("." + name));
+      }
+      if (element.hasAttr("id")) {
+        collect(branch, drawers.get("#" + element.id()));
       }
     }
+    for (int i = 0; i < count; i++) {
+      ranks[i] = fitting[i].rank();
+    }
+  }
+
+  private void collect(Branch branch, List<Rule> drawer) {
+    if (drawer == null) {
+      return;
+    }
+    for (int i = 0; i < drawer.size(); i++) {
+      Rule rule = drawer.get(i);
+      if (rule.selector().fits(branch)) {
+        insert(rule);
+      }
+    }
+  }
+
+  /** Puts a rule where it belongs by its rank; nearly all come in that order. */
+  private void insert(Rule rule) {
+    if (count == fitting.length) {
+      fitting = Arrays.copyOf(fitting, count * 2);
+      ranks = new int[count * 2];
+    }
+    int at = count++;
+    while (at > 0 && fitting[at - 1].rank() > rule.rank()) {
+      fitting[at] = fitting[at - 1];
+      at--;
+    }
+    fitting[at] = rule;
   }
 
   private List<Declaration> declarations(String own) throws StyleProblem {

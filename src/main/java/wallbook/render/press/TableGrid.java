@@ -3,10 +3,13 @@ package wallbook.render.press;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jsoup.nodes.Element;
 
 /** The rows and cells of a table in their places. */
 final class TableGrid {
+  private static final Pattern SPAN = Pattern.compile("[1-9]\\d{0,3}");
+
   private final Workshop shop;
   private final List<Row> head = new ArrayList<>(2);
   private final List<Row> body = new ArrayList<>();
@@ -70,9 +73,10 @@ final class TableGrid {
   }
 
   private void row(Branch branch, Branch section, List<Row> rows) throws StyleProblem {
-    List<Cell> cells = new ArrayList<>(branch.element().childrenSize());
+    List<Object> nodes = shop.nodes(branch);
+    List<Cell> cells = new ArrayList<>(nodes.size());
     int column = 0;
-    for (Object node : shop.nodes(branch)) {
+    for (Object node : nodes) {
       if (!(node instanceof Branch cell) || cell.style().display() != Keywords.Display.TABLE_CELL) {
         continue;
       }
@@ -99,7 +103,7 @@ final class TableGrid {
 
   private static int span(Element cell, String name) {
     String text = cell.attr(name);
-    return text.matches("[1-9]\\d{0,3}") ? Integer.parseInt(text) : 1;
+    return !text.isEmpty() && SPAN.matcher(text).matches() ? Integer.parseInt(text) : 1;
   }
 
   List<Row> head() {

@@ -43,9 +43,11 @@ final class Workshop {
 
   /** The children of an element: text nodes, and branches with their styles. */
   List<Object> nodes(Branch parent) throws StyleProblem {
-    List<Object> nodes = new ArrayList<>(parent.element().childNodeSize());
+    int count = parent.element().childNodeSize();
+    List<Object> nodes = new ArrayList<>(count);
     int number = 0;
-    for (Node node : parent.element().childNodes()) {
+    for (int i = 0; i < count; i++) {
+      Node node = parent.element().childNode(i);
       if (node instanceof TextNode) {
         nodes.add(node);
       } else if (node instanceof Element child) {
