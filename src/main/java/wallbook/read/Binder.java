@@ -2,6 +2,7 @@ package wallbook.read;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -50,6 +51,15 @@ final class Binder {
 
   /** The record that a node holds, or nothing after one finding or more. */
   <T extends Record> Optional<T> bind(Node node, Class<T> type) {
+    return bind(node, type, Map.of());
+  }
+
+  /**
+   * The same for a record of which some fields are bound already.
+   *
+   * @param ahead made by {@link #bindAlone} of the first value of each field
+   */
+  <T extends Record> Optional<T> bind(Node node, Class<T> type, Map<Field, Bound> ahead) {
     if (!(node instanceof MappingNode mapping)) {
       wrongShape(node, "expected.mapping");
       return Optional.empty();
@@ -65,7 +75,11 @@ final class Binder {
       if (value != null) {
         positions.add(field.key(), places.of(value));
       }
-      Optional<?> bound = bindField(field, value, node, positions);
+      Bound early = ahead.get(field);
+      if (early != null) {
+        positions.addAll(early.positions);
+      }
+      Optional<?> bound = early == null ? bindField(field, value, node, positions) : early.value;
       complete &= bound.isPresent();
       values.add(bound.orElse(null));
     }
@@ -75,6 +89,19 @@ final class Binder {
     Origin origin = new Origin(places.of(node), positions.keys, positions.places);
     return Optional.of(type.cast(shape.make(origin, values)));
   }
+
+  /** Binds the value of one field of a record that is not there yet. */
+  Bound bindAlone(Field field, Node value) {
+    Positions positions = new Positions();
+    return new Bound(bindField(field, value, value, positions), positions);
+  }
+
+  /**
+   * A field bound by itself.
+   *
+   * @param positions where items of it stand
+   */
+  record Bound(Optional<?> value, Positions positions) {}
 
   /** Where the values of a thing stand, by their keys. */
   private static final class Positions {
@@ -91,6 +118,11 @@ final class Binder {
         places.add(place);
       }
     }
+
+    void addAll(Positions others) {
+      keys.addAll(others.keys);
+      places.addAll(others.places);
+    }
   }
 
   /** Text as shown in a finding: one line, not too long. */
@@ -102,10 +134,12 @@ final class Binder {
   /** The value of each field that is given, by its index. */
   private Node[] entries(MappingNode mapping, Shape shape) {
     Node[] given = new Node[shape.fields().size()];
+    int next = 0;
     for (NodeTuple tuple : mapping.getValue()) {
       Node keyNode = tuple.getKeyNode();
       String key = keyNode instanceof ScalarNode scalar ? scalar.getValue() : "";
-      Optional<Field> field = shape.field(key);
+      Optional<Field> field = shape.field(key, next);
+      next = field.map(Field::index).orElse(next) + 1;
       if (field.isEmpty()) {
         findings.add(
             Finding.of(Severity.ERROR, "unknown-key", places.of(keyNode), "key", shortened(key))

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.yaml.snakeyaml.nodes.Node;
 import wallbook.finding.Finding;
 import wallbook.finding.Findings;
 import wallbook.finding.Severity;
@@ -82,13 +83,7 @@ public final class JobReader {
   public ReadResult read(String shown, byte[] bytes, RecordFolder folder) {
     Findings findings = new Findings();
     Places places = new Places(shown);
-    IdRegister ids = new IdRegister(findings);
-    catalogue.forEach(cable -> ids.provide(Kind.CABLE, cable.id()));
-    Optional<JobRecord> record =
-        new YamlSource(places, findings)
-            .nodes(bytes)
-            .flatMap(node -> new Binder(places, findings, ids).bind(node, JobRecord.class));
-    ids.reportUnresolved();
+    Optional<JobRecord> record = record(bytes, places, findings);
     Map<String, List<SweepPoint>> sweeps = new HashMap<>();
     Map<String, Picture> pictures = new HashMap<>();
     record.ifPresent(
@@ -114,6 +109,23 @@ public final class JobReader {
     }
     Optional<Job> job = record.map(r -> new Job(r, catalogue, sweeps, pictures));
     return new ReadResult(job, job, findings.inReportOrder());
+  }
+
+  private Optional<JobRecord> record(byte[] bytes, Places places, Findings findings) {
+    Findings ofBinding = new Findings();
+    IdRegister ids = new IdRegister(ofBinding);
+    catalogue.forEach(cable -> ids.provide(Kind.CABLE, cable.id()));
+    Binder binder = new Binder(places, ofBinding, ids);
+    try (SectionsAhead<JobRecord> sections = new SectionsAhead<>(binder, JobRecord.class)) {
+      Optional<Node> whole = new YamlSource(places, findings).nodes(bytes, sections::begin);
+      if (whole.isEmpty()) {
+        return Optional.empty();
+      }
+      Optional<JobRecord> record = sections.bind(whole.get());
+      ids.reportUnresolved();
+      findings.addAll(ofBinding.inReportOrder());
+      return record;
+    }
   }
 
   private static void checkFormat(JobRecord record, Findings findings) {

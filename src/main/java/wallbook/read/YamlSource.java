@@ -7,7 +7,6 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.Node;
@@ -38,6 +37,14 @@ final class YamlSource {
   }
 
   Optional<Node> nodes(byte[] bytes) {
+    return nodes(bytes, (key, value) -> {});
+  }
+
+  /**
+   * The same, telling each value of the outermost mapping as soon as it is complete, whatever
+   * mistakes may follow.
+   */
+  Optional<Node> nodes(byte[] bytes, SectionComposer.Listener listener) {
     if (bytes.length > MOST_BYTES) {
       findings.add(
           Finding.of(
@@ -48,7 +55,7 @@ final class YamlSource {
               MOST_BYTES / 1024 / 1024));
       return Optional.empty();
     }
-    return decode(bytes).flatMap(this::compose);
+    return decode(bytes).flatMap(text -> compose(text, listener));
   }
 
   /** The text of a file without a byte order mark. */
@@ -83,6 +90,10 @@ final class YamlSource {
 
   /** The nodes of a text. */
   Optional<Node> compose(String text) {
+    return compose(text, (key, value) -> {});
+  }
+
+  private Optional<Node> compose(String text, SectionComposer.Listener listener) {
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(MOST_BYTES);
     options.setNestingDepthLimit(DEEPEST);
@@ -90,7 +101,7 @@ final class YamlSource {
     options.setAllowRecursiveKeys(false);
     try {
       ParserImpl parser = new ParserImpl(new StreamReader(text), options);
-      Node node = new Composer(parser, new TextResolver(), options).getSingleNode();
+      Node node = new SectionComposer(parser, options, listener).getSingleNode();
       if (node == null) {
         findings.add(Finding.of(Severity.ERROR, "empty-record", places.start()));
       }

@@ -39,6 +39,7 @@ public final class Shape {
     private final Optional<Kind> refersTo;
     private final Optional<Kind> identifies;
     private final boolean idForm;
+    private final Optional<Field> itself = Optional.of(this);
 
     private Field(
         int index, String key, Presence presence, Class<?> type, RecordComponent component) {
@@ -170,7 +171,20 @@ public final class Shape {
 
   /** The field of the given key, if there is one. */
   public Optional<Field> field(String key) {
-    return Optional.ofNullable(fieldByKey.get(key));
+    Field field = fieldByKey.get(key);
+    return field == null ? Optional.empty() : field.itself;
+  }
+
+  /**
+   * The same, looked for first where it is likely: most files give keys in the order of the fields.
+   *
+   * @param likely index of the field that may have the key; any number
+   */
+  public Optional<Field> field(String key, int likely) {
+    if (likely >= 0 && likely < fields.size() && fields.get(likely).key().equals(key)) {
+      return fields.get(likely).itself;
+    }
+    return field(key);
   }
 
   /** All keys in order. */

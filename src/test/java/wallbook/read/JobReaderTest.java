@@ -3,6 +3,7 @@ package wallbook.read;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wallbook.Jobs;
@@ -66,6 +67,31 @@ class JobReaderTest {
     assertEquals("unit-missing", finding.name());
     assertEquals(Optional.of("118 ft / 118 m"), finding.nearest());
     assertEquals("job.yaml:22:13", finding.position().toString());
+  }
+
+  @Test
+  void aFileThatBreaksOffTellsOfThatAlone() {
+    String wrong = SMALL.replace("cable: cat6", "cable: cat-six");
+
+    assertEquals(List.of("yaml-syntax"), names(Jobs.read(head() + wrong + "zones: [")));
+  }
+
+  @Test
+  void ofTwoListsWithOneKeyTheFirstIsReadAndTheSecondReported() {
+    String again = SMALL.substring(SMALL.indexOf("runs:")).replace("length: 118 ft", "length: 118");
+
+    assertEquals(List.of("duplicate-key"), names(Jobs.read(head() + SMALL + again)));
+  }
+
+  @Test
+  void aListOfRecordsIsNoRecord() {
+    String listed = (head() + SMALL).replaceAll("(?m)^", "  ").replaceFirst("  ", "- ");
+
+    assertEquals(List.of("wrong-shape"), names(Jobs.read(listed)));
+  }
+
+  private static List<String> names(ReadResult result) {
+    return result.findings().stream().map(Finding::name).toList();
   }
 
   private static String head() {
