@@ -3,6 +3,7 @@ package wallbook.wording;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Something to be said to a reader, without its language: a key of the words files and named
@@ -16,6 +17,12 @@ import java.util.Objects;
  * @param arguments values by the name that stands in braces in the words
  */
 public record Phrase(String key, Map<String, Object> arguments) {
+
+  /**
+   * Those without arguments, each once: a large house says the same few a hundred thousand times.
+   * Keys are of the program and its tables, so that there is an end to them.
+   */
+  private static final Map<String, Phrase> PLAIN = new ConcurrentHashMap<>();
 
   public Phrase {
     Objects.requireNonNull(key);
@@ -31,13 +38,17 @@ public record Phrase(String key, Map<String, Object> arguments) {
     if (namesAndValues.length % 2 != 0) {
       throw new IllegalArgumentException("a name without a value in phrase " + key);
     }
-    return new Phrase(key, arguments(namesAndValues));
+    return namesAndValues.length == 0 ? plain(key) : new Phrase(key, arguments(namesAndValues));
+  }
+
+  private static Phrase plain(String key) {
+    Phrase known = PLAIN.get(key);
+    return known == null ? PLAIN.computeIfAbsent(key, k -> new Phrase(k, Map.of())) : known;
   }
 
   private static Map<String, Object> arguments(Object... of) {
     // A large house has a hundred thousand of them, nearly all with few arguments.
     return switch (of.length) {
-      case 0 -> Map.of();
       case 2 -> Map.of((String) of[0], of[1]);
       case 4 -> Map.of((String) of[0], of[1], (String) of[2], of[3]);
       case 6 -> Map.of((String) of[0], of[1], (String) of[2], of[3], (String) of[4], of[5]);

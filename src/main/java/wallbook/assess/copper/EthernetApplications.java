@@ -20,6 +20,10 @@ final class EthernetApplications {
     byKey =
         tables.table("ethernet-applications").rows().stream()
             .map(EthernetApplication::of)
+            .sorted(
+                Comparator.comparing(EthernetApplication::rate)
+                    .thenComparingDouble(a -> rank(a.category()))
+                    .thenComparing(EthernetApplication::screenedOnly))
             .collect(
                 Collectors.groupingBy(
                     EthernetApplication::key, LinkedHashMap::new, Collectors.toList()));
@@ -32,19 +36,19 @@ final class EthernetApplications {
 
   /** The application on the least cabling that carries it. */
   EthernetApplication least(String key) {
-    return byKey.get(key).stream()
-        .min(Comparator.comparingDouble(a -> rank(a.category())))
-        .orElseThrow();
+    return byKey.get(key).get(0);
   }
 
   /** The application on cabling of a category; empty if the category is too low. */
   Optional<EthernetApplication> on(String key, PairCategory category, boolean screened) {
-    return byKey.get(key).stream()
-        .filter(a -> rank(a.category()) <= rank(category.word()))
-        .filter(a -> screened || !a.screenedOnly())
-        .max(
-            Comparator.<EthernetApplication>comparingDouble(a -> rank(a.category()))
-                .thenComparing(EthernetApplication::screenedOnly));
+    Optional<EthernetApplication> highest = Optional.empty();
+    double most = rank(category.word());
+    for (EthernetApplication application : byKey.get(key)) {
+      if (rank(application.category()) <= most && (screened || !application.screenedOnly())) {
+        highest = Optional.of(application);
+      }
+    }
+    return highest;
   }
 
   private double rank(String category) {
