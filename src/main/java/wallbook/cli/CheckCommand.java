@@ -10,7 +10,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import wallbook.finding.Finding;
-import wallbook.reference.Tables;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
 import wallbook.render.data.FindingsJson;
@@ -37,7 +36,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private final Console console;
-  private final Tables tables = new Tables();
+  private final Groundwork groundwork;
 
   @Parameters(paramLabel = "RECORD", arity = "1..*", description = "Job record in YAML.")
   private List<Path> records;
@@ -59,8 +58,9 @@ final class CheckCommand implements Callable<Integer> {
       description = "Check again whenever a record is saved, until interrupted.")
   private boolean watch;
 
-  CheckCommand(Console console) {
+  CheckCommand(Console console, Groundwork groundwork) {
     this.console = console;
+    this.groundwork = groundwork;
   }
 
   @Override
@@ -81,7 +81,7 @@ final class CheckCommand implements Callable<Integer> {
     List<Finding> all = new ArrayList<>();
     Wording wording = wording(Optional.empty());
     for (Path record : records) {
-      Reading reading = Reading.of(record, tables);
+      Reading reading = Reading.of(record, groundwork);
       wording = wording(Optional.of(reading));
       all.addAll(reading.findings());
       if (form == Form.TEXT) {

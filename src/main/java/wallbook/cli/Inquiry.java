@@ -2,18 +2,14 @@ package wallbook.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import wallbook.check.Checks;
 import wallbook.compose.Composition;
 import wallbook.record.Job;
 import wallbook.record.PrintUnits;
 import wallbook.record.Run;
-import wallbook.reference.Tables;
-import wallbook.render.Preparations;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
 import wallbook.wording.Phrase;
@@ -42,9 +38,11 @@ final class Inquiry {
    *
    * @throws TemplateProblem if there are no words for the language
    */
-  Optional<Composition> compute(Tables tables, Console console) throws TemplateProblem {
+  Optional<Composition> compute(Groundwork groundwork, Console console) throws TemplateProblem {
     return compute(
-        tables, console, (reading, wording) -> Computation.withoutWishes(reading, tables, wording));
+        groundwork,
+        console,
+        (reading, wording) -> Computation.withoutWishes(reading, groundwork.tables(), wording));
   }
 
   /**
@@ -53,23 +51,22 @@ final class Inquiry {
    * @param run finds the run asked about
    * @throws TemplateProblem if there are no words for the language
    */
-  Optional<Composition> compute(Tables tables, Console console, Function<Job, Optional<Run>> run)
+  Optional<Composition> compute(
+      Groundwork groundwork, Console console, Function<Job, Optional<Run>> run)
       throws TemplateProblem {
     return compute(
-        tables, console, (reading, wording) -> Computation.ofRun(reading, tables, wording, run));
+        groundwork,
+        console,
+        (reading, wording) -> Computation.ofRun(reading, groundwork.tables(), wording, run));
   }
 
   private Optional<Composition> compute(
-      Tables tables, Console console, BiFunction<Reading, Wording, Composition> computation)
+      Groundwork groundwork, Console console, BiFunction<Reading, Wording, Composition> computation)
       throws TemplateProblem {
-    // While one processor reads the record, another one makes what will be asked of it.
-    CompletableFuture<Checks> checks = CompletableFuture.supplyAsync(() -> new Checks(tables));
-    CompletableFuture<Void> words = checks.thenRun(Preparations::words);
-    Reading reading = Reading.forAnswer(record, tables, checks);
+    Reading reading = Reading.forAnswer(record, groundwork);
     if (reading.job().isEmpty()) {
-      reading = Reading.of(record, tables);
+      reading = Reading.of(record, groundwork);
     }
-    words.join();
     Readers readers = new Readers(language, units, Optional.empty());
     Wording wording = readers.wording(reading.about(), TemplateSource.carried());
     if (reading.job().isEmpty()) {

@@ -3,12 +3,13 @@ package wallbook.cli;
 import java.io.PrintWriter;
 import java.lang.reflect.Constructor;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import wallbook.reference.Tables;
 import wallbook.stock.LabelKind;
 
 /** The command line. Only this package prints and decides on an exit code. */
@@ -53,6 +54,9 @@ public final class Main implements Runnable {
           CompareCommand.class,
           BuildAllCommand.class);
 
+  /** Commands that answer from a record so soon that what they take is begun before all else. */
+  private static final Set<String> ANSWERS = Set.of("check", "wish", "run");
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -77,7 +81,11 @@ public final class Main implements Runnable {
    */
   static int run(PrintWriter out, PrintWriter err, boolean interactive, String... args) {
     Console console = new Console(out, err, interactive);
-    CommandLine line = new CommandLine(new Main(), new Commands(console));
+    Groundwork groundwork = new Groundwork(new Tables());
+    if (args.length > 0 && ANSWERS.contains(args[0])) {
+      groundwork.begin();
+    }
+    CommandLine line = new CommandLine(new Main(), new Commands(console, groundwork));
     asked(args).forEach(line::addSubcommand);
     line.setOut(out).setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -113,13 +121,16 @@ public final class Main implements Runnable {
                     "'" + name + "' is none of " + LabelSheetsOption.KINDS));
   }
 
-  /** Hands the console to the commands whose constructor takes one. */
-  private record Commands(Console console) implements CommandLine.IFactory {
+  /** Hands the console, and the groundwork, to the commands whose constructor takes them. */
+  private record Commands(Console console, Groundwork groundwork) implements CommandLine.IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
       for (Constructor<?> constructor : type.getDeclaredConstructors()) {
-        if (Arrays.equals(constructor.getParameterTypes(), new Class<?>[] {Console.class})) {
+        List<Class<?>> taken = List.of(constructor.getParameterTypes());
+        if (taken.equals(List.of(Console.class))) {
           return type.cast(constructor.newInstance(console));
+        } else if (taken.equals(List.of(Console.class, Groundwork.class))) {
+          return type.cast(constructor.newInstance(console, groundwork));
         }
       }
       return CommandLine.defaultFactory().create(type);

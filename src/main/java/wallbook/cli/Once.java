@@ -1,23 +1,22 @@
 package wallbook.cli;
 
 import java.util.Optional;
-import wallbook.render.TemplateProblem;
 
 /** What is made when it is first asked for, and then kept; whoever else asks waits. */
-final class Once<T> {
-  private final Source<T> source;
+final class Once<T, E extends Exception> {
+  private final Source<T, E> source;
   private Optional<T> made = Optional.empty();
 
   /** Makes it. */
-  interface Source<T> {
-    T get() throws TemplateProblem;
+  interface Source<T, E extends Exception> {
+    T get() throws E;
   }
 
-  Once(Source<T> source) {
+  Once(Source<T, E> source) {
     this.source = source;
   }
 
-  synchronized T get() throws TemplateProblem {
+  synchronized T get() throws E {
     if (made.isEmpty()) {
       made = Optional.of(source.get());
     }

@@ -63,8 +63,8 @@ final class PackageParts {
   private final List<Attachment> attached;
   private final Extracts extracts;
   private final LabelFiles labelFiles;
-  private final Once<Composition> composition;
-  private final Once<DocumentRenderer> renderer;
+  private final Once<Composition, TemplateProblem> composition;
+  private final Once<DocumentRenderer, TemplateProblem> renderer;
 
   /**
    * @param record the file the job was read from

@@ -12,7 +12,6 @@ import wallbook.compose.runsheet.RunSheetComposer;
 import wallbook.finding.Nearest;
 import wallbook.record.Job;
 import wallbook.record.Run;
-import wallbook.reference.Tables;
 import wallbook.render.TemplateProblem;
 import wallbook.wording.Phrase;
 
@@ -33,7 +32,7 @@ import wallbook.wording.Phrase;
     })
 final class RunCommand implements Callable<Integer> {
   private final Console console;
-  private final Tables tables = new Tables();
+  private final Groundwork groundwork;
 
   @Mixin private Inquiry inquiry;
 
@@ -43,13 +42,14 @@ final class RunCommand implements Callable<Integer> {
       description = "Label printed on the cable, or the id of its run.")
   private String label;
 
-  RunCommand(Console console) {
+  RunCommand(Console console, Groundwork groundwork) {
     this.console = console;
+    this.groundwork = groundwork;
   }
 
   @Override
   public Integer call() throws TemplateProblem {
-    Optional<Composition> computed = inquiry.compute(tables, console, this::find);
+    Optional<Composition> computed = inquiry.compute(groundwork, console, this::find);
     if (computed.isEmpty()) {
       return ExitCode.ERRORS;
     }

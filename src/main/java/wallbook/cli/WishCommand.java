@@ -15,7 +15,6 @@ import wallbook.assess.outlook.WishAssessor;
 import wallbook.compose.Composition;
 import wallbook.finding.Nearest;
 import wallbook.record.Job;
-import wallbook.reference.Tables;
 import wallbook.render.TemplateProblem;
 import wallbook.wording.Phrase;
 
@@ -38,7 +37,7 @@ import wallbook.wording.Phrase;
     })
 final class WishCommand implements Callable<Integer> {
   private final Console console;
-  private final Tables tables = new Tables();
+  private final Groundwork groundwork;
 
   @Mixin private Inquiry inquiry;
 
@@ -57,18 +56,19 @@ final class WishCommand implements Callable<Integer> {
       })
   private Optional<String> at = Optional.empty();
 
-  WishCommand(Console console) {
+  WishCommand(Console console, Groundwork groundwork) {
     this.console = console;
+    this.groundwork = groundwork;
   }
 
   @Override
   public Integer call() throws TemplateProblem {
-    Optional<Composition> computed = inquiry.compute(tables, console);
+    Optional<Composition> computed = inquiry.compute(groundwork, console);
     return computed.isEmpty() ? ExitCode.ERRORS : answer(computed.get());
   }
 
   private int answer(Composition composition) {
-    WishAssessor assessor = new WishAssessor(tables);
+    WishAssessor assessor = new WishAssessor(groundwork.tables());
     WishPrinter printer = new WishPrinter(composition, console.out());
     if (wish.isEmpty()) {
       printer.list(assessor.wishes());

@@ -49,6 +49,17 @@ final class Binder {
     this.scalars = new Scalars(findings);
   }
 
+  /** Looks at a record type and those in it, so that it is known by the time a node is bound. */
+  static void prepare(Class<? extends Record> type) {
+    for (Field field : Shape.of(type).fields()) {
+      if (field.type().isRecord()) {
+        prepare(field.type().asSubclass(Record.class));
+      } else if (field.type().isEnum()) {
+        Scalars.words(field.type());
+      }
+    }
+  }
+
   /** The record that a node holds, or nothing after one finding or more. */
   <T extends Record> Optional<T> bind(Node node, Class<T> type) {
     return bind(node, type, Map.of());

@@ -48,6 +48,11 @@ public final class JobReader {
     this.withPictures = withPictures;
   }
 
+  /** Looks ahead at the types that a record is bound to; that is kept, whoever reads. */
+  public static void prepare() {
+    Binder.prepare(JobRecord.class);
+  }
+
   /** A reader that leaves pictures alone, which take the longest, and tells nothing of them. */
   public JobReader withoutPictures() {
     return new JobReader(catalogue, false);

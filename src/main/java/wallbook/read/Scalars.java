@@ -21,7 +21,6 @@ import wallbook.wording.Phrase;
 final class Scalars {
   private static final int LONGEST_TEXT = 20_000;
 
-  /** The constants of a type of words by what stands in a file, in their order. */
   private static final ClassValue<Map<String, Object>> WORDS =
       new ClassValue<>() {
         @Override
@@ -38,6 +37,11 @@ final class Scalars {
 
   Scalars(Findings findings) {
     this.findings = findings;
+  }
+
+  /** The constants of a type of words by what stands in a file, in their order. */
+  static Map<String, Object> words(Class<?> type) {
+    return WORDS.get(type);
   }
 
   /** The value, or nothing after a finding. */
@@ -109,7 +113,7 @@ final class Scalars {
   }
 
   private Optional<?> word(String text, Class<?> type, SourcePosition at) {
-    Map<String, Object> known = WORDS.get(type);
+    Map<String, Object> known = words(type);
     Object found = known.get(text.strip());
     if (found != null) {
       return Optional.of(found);

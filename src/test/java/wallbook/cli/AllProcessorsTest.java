@@ -61,7 +61,7 @@ class AllProcessorsTest {
     ExecutorService callers = Executors.newFixedThreadPool(4);
     Callable<List<Long>> caller =
         () -> {
-          Once<Long> sum =
+          Once<Long, RuntimeException> sum =
               new Once<>(
                   () ->
                       NUMBERS.parallelStream()
