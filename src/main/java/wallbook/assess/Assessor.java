@@ -1,7 +1,10 @@
 package wallbook.assess;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 import wallbook.assess.coax.CoaxAssessor;
 import wallbook.assess.conduit.ConduitAssessor;
@@ -50,17 +53,33 @@ public final class Assessor {
 
   /** Everything that can be said of the job, medium by medium on all processors. */
   public Assessments assess(Job job) {
-    return all(
-        List.of(
-            () -> copper.get().assess(job),
-            () -> fibre.get().assess(job),
-            () -> coax.get().assess(job),
-            () -> speaker.get().assess(job),
-            () -> lowVoltage.get().assess(job),
-            () -> conduit.get().assess(job),
-            () -> outdoor.get().assess(job),
-            () -> location.get().assess(job),
-            () -> practice.get().assess(job)));
+    return all(List.copyOf(media(job).values()));
+  }
+
+  /**
+   * What can be said of the job in some media, in the same words as if all were assessed.
+   *
+   * @param asked media by the first word of their topics
+   */
+  public Assessments assess(Job job, Set<String> asked) {
+    Map<String, Supplier<List<Assessment>>> media = media(job);
+    media.keySet().retainAll(asked);
+    return all(List.copyOf(media.values()));
+  }
+
+  /** How each medium of a job is assessed, by the first word of its topics. */
+  private Map<String, Supplier<List<Assessment>>> media(Job job) {
+    Map<String, Supplier<List<Assessment>>> media = new LinkedHashMap<>();
+    media.put("pairs", () -> copper.get().assess(job));
+    media.put("fibre", () -> fibre.get().assess(job));
+    media.put("coax", () -> coax.get().assess(job));
+    media.put("speaker", () -> speaker.get().assess(job));
+    media.put("dc", () -> lowVoltage.get().assess(job));
+    media.put("conduit", () -> conduit.get().assess(job));
+    media.put("outdoor", () -> outdoor.get().assess(job));
+    media.put("location", () -> location.get().assess(job));
+    media.put("practice", () -> practice.get().assess(job));
+    return media;
   }
 
   /**

@@ -2,11 +2,13 @@ package wallbook.cli;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import wallbook.assess.Assessments;
 import wallbook.assess.Assessor;
 import wallbook.assess.outlook.Outlook;
 import wallbook.assess.outlook.OutlookAssessor;
+import wallbook.assess.outlook.WishAnswer;
 import wallbook.assess.outlook.WishAssessor;
 import wallbook.compose.CableNames;
 import wallbook.compose.Composition;
@@ -25,25 +27,23 @@ final class Computation {
    * @param reading a job without errors
    */
   static Composition of(Reading reading, Tables tables, Wording wording) {
-    Composition computed = withoutWishes(reading, tables, wording);
-    return new Composition(
-        computed.job(),
-        computed.findings(),
-        computed.assessments(),
-        computed.outlook(),
-        new WishAssessor(tables)
-            .answers(computed.job(), computed.assessments(), computed.outlook()),
-        wording);
+    Job job = job(reading, wording);
+    Assessments assessments = new Assessor(tables).assess(job);
+    Outlook outlook = new OutlookAssessor(tables).assess(job, assessments);
+    List<WishAnswer> wishes = new WishAssessor(tables).answers(job, assessments, outlook);
+    return new Composition(job, reading.findings(), assessments, outlook, wishes, wording);
   }
 
   /**
-   * What is computed before any wish is asked for.
+   * What is computed of some media and nothing else.
    *
    * @param reading a job without errors
+   * @param media by the first word of their topics
    */
-  static Composition withoutWishes(Reading reading, Tables tables, Wording wording) {
+  static Composition ofMedia(
+      Reading reading, Tables tables, Wording wording, Function<Job, Set<String>> media) {
     Job job = job(reading, wording);
-    Assessments assessments = new Assessor(tables).assess(job);
+    Assessments assessments = new Assessor(tables).assess(job, media.apply(job));
     Outlook outlook = new OutlookAssessor(tables).assess(job, assessments);
     return new Composition(job, reading.findings(), assessments, outlook, List.of(), wording);
   }

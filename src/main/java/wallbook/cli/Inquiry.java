@@ -3,13 +3,10 @@ package wallbook.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import wallbook.compose.Composition;
-import wallbook.record.Job;
 import wallbook.record.PrintUnits;
-import wallbook.record.Run;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
 import wallbook.wording.Phrase;
@@ -33,34 +30,11 @@ final class Inquiry {
   private Optional<PrintUnits> units = Optional.empty();
 
   /**
-   * What is computed of the record, without pictures and wishes; empty if it has errors, which are
-   * then printed.
+   * What is computed of the record; empty if it has errors, which are then printed.
    *
-   * @throws TemplateProblem if there are no words for the language
-   */
-  Optional<Composition> compute(Groundwork groundwork, Console console) throws TemplateProblem {
-    return compute(
-        groundwork,
-        console,
-        (reading, wording) -> Computation.withoutWishes(reading, groundwork.tables(), wording));
-  }
-
-  /**
-   * The same of one run only.
-   *
-   * @param run finds the run asked about
    * @throws TemplateProblem if there are no words for the language
    */
   Optional<Composition> compute(
-      Groundwork groundwork, Console console, Function<Job, Optional<Run>> run)
-      throws TemplateProblem {
-    return compute(
-        groundwork,
-        console,
-        (reading, wording) -> Computation.ofRun(reading, groundwork.tables(), wording, run));
-  }
-
-  private Optional<Composition> compute(
       Groundwork groundwork, Console console, BiFunction<Reading, Wording, Composition> computation)
       throws TemplateProblem {
     Reading reading = Reading.forAnswer(record, groundwork);

@@ -49,7 +49,12 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws TemplateProblem {
-    Optional<Composition> computed = inquiry.compute(groundwork, console, this::find);
+    Optional<Composition> computed =
+        inquiry.compute(
+            groundwork,
+            console,
+            (reading, wording) ->
+                Computation.ofRun(reading, groundwork.tables(), wording, this::find));
     if (computed.isEmpty()) {
       return ExitCode.ERRORS;
     }

@@ -3,6 +3,7 @@ package wallbook.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -10,7 +11,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import wallbook.assess.outlook.Target;
 import wallbook.assess.outlook.Wish;
-import wallbook.assess.outlook.WishAnswer;
 import wallbook.assess.outlook.WishAssessor;
 import wallbook.compose.Composition;
 import wallbook.finding.Nearest;
@@ -63,18 +63,27 @@ final class WishCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws TemplateProblem {
-    Optional<Composition> computed = inquiry.compute(groundwork, console);
-    return computed.isEmpty() ? ExitCode.ERRORS : answer(computed.get());
+    WishAssessor assessor = new WishAssessor(groundwork.tables());
+    Optional<Wish> asked = wish.flatMap(assessor::wish);
+    Optional<Composition> computed =
+        inquiry.compute(
+            groundwork,
+            console,
+            (reading, wording) ->
+                Computation.ofMedia(
+                    reading,
+                    groundwork.tables(),
+                    wording,
+                    job -> asked.map(w -> assessor.media(job, w)).orElse(Set.of())));
+    return computed.isEmpty() ? ExitCode.ERRORS : answer(computed.get(), assessor, asked);
   }
 
-  private int answer(Composition composition) {
-    WishAssessor assessor = new WishAssessor(groundwork.tables());
+  private int answer(Composition composition, WishAssessor assessor, Optional<Wish> asked) {
     WishPrinter printer = new WishPrinter(composition, console.out());
     if (wish.isEmpty()) {
       printer.list(assessor.wishes());
       return ExitCode.CLEAN;
     }
-    Optional<Wish> asked = assessor.wish(wish.get());
     if (asked.isEmpty()) {
       List<String> names = assessor.wishes().stream().map(Wish::name).toList();
       return unknown(composition, "inquiry.no-wish", wish.get(), names);
@@ -87,22 +96,15 @@ final class WishCommand implements Callable<Integer> {
       }
       targets = List.of(target.get());
     }
-    printer.print(asked.get(), answers(assessor, composition, asked.get(), targets));
+    printer.print(
+        asked.get(),
+        assessor.answers(
+            composition.job(),
+            composition.assessments(),
+            composition.outlook(),
+            asked.get(),
+            targets));
     return ExitCode.CLEAN;
-  }
-
-  private static List<WishAnswer> answers(
-      WishAssessor assessor, Composition composition, Wish wish, List<Target> targets) {
-    return targets.stream()
-        .map(
-            target ->
-                assessor.answer(
-                    composition.job(),
-                    composition.assessments(),
-                    composition.outlook(),
-                    wish,
-                    target))
-        .toList();
   }
 
   /** A place by id or label, else a space by id or name. */

@@ -26,6 +26,11 @@ record Service(
     List<Phrase> adds,
     Worker by) {
 
+  /** First word of its topic. */
+  String medium() {
+    return topic.substring(0, topic.indexOf('.'));
+  }
+
   static List<Service> all(Tables tables) {
     return tables.table("outlook-services").rows().stream().map(Service::of).toList();
   }

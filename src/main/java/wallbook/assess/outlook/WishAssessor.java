@@ -1,14 +1,18 @@
 package wallbook.assess.outlook;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import wallbook.assess.Assessments;
 import wallbook.record.HeadKind;
 import wallbook.record.Job;
+import wallbook.record.Medium;
 import wallbook.record.Space;
 import wallbook.reference.Tables;
 import wallbook.wording.Phrase;
@@ -29,14 +33,18 @@ public final class WishAssessor {
           .thenComparing(way -> !way.atPlace())
           .thenComparing(Way::rank, Comparator.reverseOrder());
 
+  private static final Set<String> OF_WIRE = Set.of("speaker", "dc");
   private static final Assessments NOTHING_ASSESSED = new Assessments(List.of());
 
   private final List<Wish> wishes;
   private final List<Means> means;
+  private final Map<String, String> mediumByService;
 
   public WishAssessor(Tables tables) {
     this.wishes = Wish.all(tables);
     this.means = Means.all(tables);
+    this.mediumByService =
+        Service.all(tables).stream().collect(Collectors.toMap(Service::name, Service::medium));
   }
 
   /** All wishes that can be asked for, in the order they are listed to a reader. */
@@ -47,6 +55,37 @@ public final class WishAssessor {
   /** The wish of a name, if there is one. */
   public Optional<Wish> wish(String name) {
     return wishes.stream().filter(w -> w.name().equals(name)).findFirst();
+  }
+
+  /**
+   * The media that the answers for a wish rest on, by the first word of their topics: those of the
+   * services that its cables must carry, with the marks that a cable needs where it lies.
+   */
+  public Set<String> media(Job job, Wish wish) {
+    Set<String> media = new TreeSet<>(Set.of("outdoor"));
+    for (Means one : of(wish)) {
+      if (one.byConduit()) {
+        media.add("conduit");
+      }
+      one.legs().stream()
+          .flatMap(need -> need.services().stream())
+          .flatMap(List::stream)
+          .map(mediumByService::get)
+          .forEach(media::add);
+    }
+    // How far a line can be laid on is said of speaker cable, and of any other that a zone names;
+    // what is assumed of wire is common to speakers and supplies.
+    boolean zoneOfOtherCable =
+        job.runs().stream()
+            .anyMatch(run -> job.isOfZone(run) && job.cableOf(run).medium() != Medium.SPEAKER);
+    if (zoneOfOtherCable || !Collections.disjoint(media, OF_WIRE)) {
+      media.addAll(OF_WIRE);
+    }
+    return media;
+  }
+
+  private List<Means> of(Wish wish) {
+    return means.stream().filter(m -> m.wish().equals(wish.name())).toList();
   }
 
   /** Where in a house a wish may be had: the house as a whole, or spaces in the record's order. */
@@ -72,16 +111,20 @@ public final class WishAssessor {
         .toList();
   }
 
-  /** What the house offers for a wish at a target, whether or not the wish is usual there. */
-  public WishAnswer answer(
-      Job job, Assessments assessments, Outlook outlook, Wish wish, Target target) {
-    return answer(new Known(job, assessments, outlook), wish, target);
+  /**
+   * What the house offers for a wish at some targets, whether or not the wish is usual there;
+   * computed on all processors.
+   */
+  public List<WishAnswer> answers(
+      Job job, Assessments assessments, Outlook outlook, Wish wish, List<Target> targets) {
+    Known known = new Known(job, assessments, outlook);
+    return targets.parallelStream().map(target -> answer(known, wish, target)).toList();
   }
 
   private WishAnswer answer(Known known, Wish wish, Target target) {
     RunWays overRuns = new RunWays(known);
     ConduitWays throughConduits = new ConduitWays(known);
-    List<Means> ofWish = means.stream().filter(m -> m.wish().equals(wish.name())).toList();
+    List<Means> ofWish = of(wish);
     List<Way> ways = new ArrayList<>();
     for (Means one : ofWish) {
       ways.addAll(

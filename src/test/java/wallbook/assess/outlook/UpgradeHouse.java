@@ -139,12 +139,9 @@ public final class UpgradeHouse {
   private WishAnswer answer(String wish, Target target) {
     Job job = job();
     Assessments assessments = ASSESSOR.assess(job);
-    return WISHES.answer(
-        job,
-        assessments,
-        OUTLOOKS.assess(job, assessments),
-        WISHES.wish(wish).orElseThrow(),
-        target);
+    Outlook outlook = OUTLOOKS.assess(job, assessments);
+    Wish asked = WISHES.wish(wish).orElseThrow();
+    return WISHES.answers(job, assessments, outlook, asked, List.of(target)).get(0);
   }
 
   /** The first cable or conduit of each way, best first. */
