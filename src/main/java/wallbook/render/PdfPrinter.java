@@ -10,6 +10,7 @@ import java.util.SortedSet;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.jsoup.nodes.TextNode;
 import wallbook.render.press.Press;
 import wallbook.render.press.StyleProblem;
 import wallbook.render.press.StyleSheet;
@@ -84,7 +85,13 @@ final class PdfPrinter {
   }
 
   private SortedSet<Integer> unprintable(Document page, Collection<Figure> figures) {
-    StringBuilder text = new StringBuilder(page.text());
+    StringBuilder text = new StringBuilder();
+    page.traverse(
+        (node, depth) -> {
+          if (node instanceof TextNode words) {
+            text.append(words.getWholeText());
+          }
+        });
     for (Figure figure : figures) {
       if (figure instanceof Figure.Drawing drawing) {
         drawing.painting().paintWith(new PaintedWords(text));

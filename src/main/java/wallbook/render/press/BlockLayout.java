@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jsoup.nodes.Element;
-import org.jsoup.nodes.TextNode;
 
 /** Lays blocks out one below the other. Lengths are in points. */
 final class BlockLayout {
@@ -190,7 +189,7 @@ final class BlockLayout {
       Branch branch, List<Object> nodes, Tag tag, Column column, boolean begins, boolean ends)
       throws StyleProblem {
     boolean written = shop.writes(branch, begins, ends);
-    if (!written && nodes.stream().allMatch(BlockLayout::isBlank)) {
+    if (!written && InlineReader.isBlank(nodes)) {
       return;
     }
     Tag holder = tag.holdsText() ? tag : new Tag(tag, "P");
@@ -199,10 +198,6 @@ final class BlockLayout {
       BlockStyle block = branch.style().block();
       lines(LineBreaker.lines(text, block, column.width()), block, column.left());
     }
-  }
-
-  private static boolean isBlank(Object node) {
-    return node instanceof TextNode text && text.isBlank();
   }
 
   private void lines(List<Line> lines, BlockStyle block, float left) {

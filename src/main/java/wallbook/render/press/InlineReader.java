@@ -50,6 +50,16 @@ final class InlineReader {
     return text;
   }
 
+  /** Whether some children of a block hold nothing but white space. */
+  static boolean isBlank(List<Object> nodes) {
+    for (Object node : nodes) {
+      if (!(node instanceof TextNode text) || !text.isBlank()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Reads a text by itself. */
   static Passage read(Workshop shop, String words, TypeStyle type, Tag tag) {
     Span own = new Span(type, tag, null, null);

@@ -3,7 +3,6 @@ package wallbook.render.press;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jsoup.nodes.TextNode;
 
 /** Finds how narrow and how wide a block would be by its text alone. Lengths are in points. */
 final class Intrinsic {
@@ -50,9 +49,7 @@ final class Intrinsic {
   }
 
   private Range text(Branch branch, List<Object> nodes) throws StyleProblem {
-    boolean blank =
-        nodes.stream().allMatch(node -> node instanceof TextNode text && text.isBlank());
-    if (blank) {
+    if (InlineReader.isBlank(nodes)) {
       return new Range(0, 0);
     }
     Passage text = InlineReader.read(shop, branch, nodes, NOBODY, true, true);

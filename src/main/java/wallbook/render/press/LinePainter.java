@@ -137,10 +137,25 @@ final class LinePainter {
   private int runEnd(int from) {
     Span span = text.span(from);
     int end = from + 1;
-    while (end < line.to() && text.span(end) == span && text.character(end) != Passage.ATOM) {
+    while (end < line.to() && text.character(end) != Passage.ATOM && goesOn(span, text.span(end))) {
       end++;
     }
     return end;
+  }
+
+  /** Whether a span is written like another, so that nothing has to be said between them. */
+  @SuppressWarnings("ReferenceEquality") // Two tags or links may look alike and be apart.
+  private static boolean goesOn(Span one, Span next) {
+    TypeStyle type = one.type();
+    TypeStyle other = next.type();
+    return one == next
+        || one.tag() == next.tag()
+            && one.link() == next.link()
+            && type.face() == other.face()
+            && type.size() == other.size()
+            && type.letterSpacing() == other.letterSpacing()
+            && type.colour() == other.colour()
+            && type.raise() == other.raise();
   }
 
   /** Writes characters of one look; gives where they end. */

@@ -5,18 +5,20 @@ import java.util.List;
 /** The rows at the head of a table, tagged where they first stand and repeated on each page. */
 final class TableHead implements Body {
   private final List<TableRow> rows;
+  private final float height;
   private boolean written;
 
   TableHead(List<TableRow> rows) {
     this.rows = List.copyOf(rows);
+    float sum = 0;
+    for (TableRow row : rows) {
+      sum += row.height();
+    }
+    this.height = sum;
   }
 
   @Override
   public float height() {
-    float height = 0;
-    for (TableRow row : rows) {
-      height += row.height();
-    }
     return height;
   }
 
