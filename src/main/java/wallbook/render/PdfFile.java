@@ -46,7 +46,7 @@ final class PdfFile {
 
   private final PdfBytes file = new PdfBytes(1 << 18);
   private final Deflater deflater = new Deflater(LEVEL);
-  private final Map<COSBase, Integer> numbers = new IdentityHashMap<>(1 << 10);
+  private final IdentityHashMap<COSBase, Integer> numbers = new IdentityHashMap<>(1 << 10);
   private final List<COSBase> objects = new ArrayList<>();
   private final Map<COSName, byte[]> names = new HashMap<>();
   private int[] places = new int[1 << 10];
