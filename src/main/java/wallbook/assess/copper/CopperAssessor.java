@@ -31,11 +31,9 @@ public final class CopperAssessor {
     uses = new UsesAssessor(tables);
   }
 
-  /** Assessments of all balanced-pair runs, in the order of the record. */
+  /** Assessments of all balanced-pair runs, in the order of the record; on all processors. */
   public List<Assessment> assess(Job job) {
-    List<Assessment> assessments = new ArrayList<>();
-    job.runs().forEach(run -> assessments.addAll(assess(job, run)));
-    return assessments;
+    return job.runs().parallelStream().flatMap(run -> assess(job, run).stream()).toList();
   }
 
   /** Assessments of one run; none if it has no balanced pairs. */
