@@ -14,7 +14,7 @@ import wallbook.record.Point;
  * are lettered from the first corner on.
  */
 public final class RoomOutline {
-  private final List<Point> corners;
+  private final List<Wall> walls;
 
   /**
    * @param corners three or more
@@ -24,21 +24,26 @@ public final class RoomOutline {
     if (corners.size() < 3) {
       throw new IllegalArgumentException("an outline has at least three corners");
     }
-    this.corners = List.copyOf(corners);
+    List<Wall> inOrder = new ArrayList<>(corners.size());
+    for (int i = 0; i < corners.size(); i++) {
+      inOrder.add(new Wall(letter(i), corners.get(i), corners.get((i + 1) % corners.size())));
+    }
+    this.walls = List.copyOf(inOrder);
   }
 
   /** The walls in order, A first. */
   public List<Wall> walls() {
-    List<Wall> walls = new ArrayList<>();
-    for (int i = 0; i < corners.size(); i++) {
-      walls.add(new Wall(letter(i), corners.get(i), corners.get((i + 1) % corners.size())));
-    }
     return walls;
   }
 
   /** The wall of the given letter, if the outline has it. */
   public Optional<Wall> wall(String letter) {
-    return walls().stream().filter(w -> w.letter().equals(letter)).findFirst();
+    for (Wall wall : walls) {
+      if (wall.letter().equals(letter)) {
+        return Optional.of(wall);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether the corners are listed clockwise, as they should be. */
@@ -56,7 +61,7 @@ public final class RoomOutline {
     double x = point.x().inMetres();
     double y = point.y().inMetres();
     boolean inside = false;
-    for (Wall wall : walls()) {
+    for (Wall wall : walls) {
       double y1 = wall.start().y().inMetres();
       double y2 = wall.end().y().inMetres();
       double x1 = wall.start().x().inMetres();
@@ -111,7 +116,7 @@ public final class RoomOutline {
   }
 
   private List<Side> sides() {
-    return walls().stream().map(wall -> Side.between(wall.start(), wall.end())).toList();
+    return walls.stream().map(wall -> Side.between(wall.start(), wall.end())).toList();
   }
 
   /**
@@ -125,7 +130,7 @@ public final class RoomOutline {
 
   private double signedSquareMetres() {
     double twice = 0;
-    for (Wall wall : walls()) {
+    for (Wall wall : walls) {
       twice +=
           wall.start().x().inMetres() * wall.end().y().inMetres()
               - wall.end().x().inMetres() * wall.start().y().inMetres();

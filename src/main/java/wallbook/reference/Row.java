@@ -35,8 +35,11 @@ public final class Row {
 
   /** Number of a cell, in the unit that the column's name says. */
   public double number(String column) {
-    return numberIfAny(column)
-        .orElseThrow(() -> table.broken("empty cell in " + column + " of " + List.of(cells)));
+    OptionalDouble number = numberIfAny(column);
+    if (number.isEmpty()) {
+      throw table.broken("empty cell in " + column + " of " + List.of(cells));
+    }
+    return number.getAsDouble();
   }
 
   public OptionalDouble numberIfAny(String column) {
@@ -51,7 +54,11 @@ public final class Row {
   }
 
   private int index(String column) {
-    return table.index(column).orElseThrow(() -> table.broken("no column " + column));
+    int index = table.index(column);
+    if (index < 0) {
+      throw table.broken("no column " + column);
+    }
+    return index;
   }
 
   private OptionalDouble readNumber(String column, String text) {
@@ -84,9 +91,14 @@ public final class Row {
     return known;
   }
 
+  private String cellIfColumn(String column) {
+    int index = table.index(column);
+    return index < 0 ? "" : cells[index];
+  }
+
   private Source readSource() {
-    String citation = table.index("source").map(i -> cells[i]).orElse("");
-    String status = table.index("status").map(i -> cells[i]).orElse("");
+    String citation = cellIfColumn("source");
+    String status = cellIfColumn("status");
     return new Source(
         citation.isEmpty() ? table.source().citation() : citation,
         status.isEmpty() ? table.source().standing() : Standing.of(status));

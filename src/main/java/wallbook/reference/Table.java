@@ -85,9 +85,10 @@ public final class Table {
     return values.length == 1 ? values[0] : List.of(values);
   }
 
-  /** Where a column stands, counted from 0, if there is one of the name. */
-  Optional<Integer> index(String column) {
-    return Optional.ofNullable(indices.get(column));
+  /** Where a column stands, counted from 0; -1 if there is none of the name. */
+  int index(String column) {
+    Integer index = indices.get(column);
+    return index == null ? -1 : index;
   }
 
   /**
