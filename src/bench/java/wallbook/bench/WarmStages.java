@@ -7,7 +7,7 @@ import java.util.Arrays;
  * median of each: {@code RUNS...}.
  */
 public final class WarmStages {
-  private static final long WARM_NANOSECONDS = 8_000_000_000L;
+  private static final long WARM_NANOSECONDS = 30_000_000_000L;
   private static final int TIMES = 11;
 
   private WarmStages() {}
