@@ -15,6 +15,9 @@ public final class Fill {
   /** Keeps a fill that equals its limit on the good side of rounding in the last binary digit. */
   private static final double ROUNDING = 1e-12;
 
+  /** More cables than any conduit takes, even one that is a mistake of the record. */
+  private static final int MOST = 1_000_000_000;
+
   private Fill() {}
 
   /** Area of a circle: {@code π/4 · d²}. */
@@ -32,6 +35,15 @@ public final class Fill {
     return Ratio.fraction(sumOfSquares(cables) / square(bore));
   }
 
+  /**
+   * The same with further cables of one diameter.
+   *
+   * @param count how many
+   */
+  public static Ratio of(List<Diameter> cables, Diameter further, int count, Diameter bore) {
+    return Ratio.fraction((sumOfSquares(cables) + count * square(further)) / square(bore));
+  }
+
   /** Whether the cables keep within the rule. A conduit without cables does. */
   public static boolean keeps(List<Diameter> cables, Diameter bore, FillRule rule) {
     return cables.isEmpty() || within(sumOfSquares(cables), cables.size(), square(bore), rule);
@@ -47,8 +59,11 @@ public final class Fill {
    */
   public static int more(List<Diameter> inPlace, Diameter further, Diameter bore, FillRule rule) {
     double used = sumOfSquares(inPlace);
-    int most = (int) Math.min(Math.floor(square(bore) / square(further)), Integer.MAX_VALUE - 1);
-    for (int k = most; k >= 1; k--) {
+    double share = rule.limit(MOST).inFraction() + ROUNDING;
+    // Where the share no longer depends on the number, the greatest number follows from it at once.
+    double atThatShare = Math.floor((share * square(bore) - used) / square(further));
+    int most = (int) Math.min(atThatShare, MOST - 1) + 1;
+    for (int k = Math.max(most, rule.sameFrom() - inPlace.size()); k >= 1; k--) {
       if (within(used + k * square(further), inPlace.size() + k, square(bore), rule)) {
         return k;
       }

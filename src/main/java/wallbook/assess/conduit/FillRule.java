@@ -68,6 +68,11 @@ public final class FillRule {
     return limitFrom.floorEntry(cables).getValue();
   }
 
+  /** Number of cables from which on the share is the same for any number. */
+  public int sameFrom() {
+    return limitFrom.lastKey();
+  }
+
   public Source source() {
     return source;
   }

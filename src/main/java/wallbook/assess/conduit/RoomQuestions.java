@@ -1,7 +1,6 @@
 package wallbook.assess.conduit;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import wallbook.assess.Assessment;
@@ -118,14 +117,13 @@ final class RoomQuestions implements Questions {
   /** What one cable more than allowed would come to. */
   private static Phrase oneTooMany(
       ConduitCase conduit, Diameter further, Diameter bore, FillRule rule, int more) {
-    List<Diameter> tooMany = new ArrayList<>(conduit.diameters());
-    tooMany.addAll(Collections.nCopies(more + 1, further));
+    List<Diameter> inPlace = conduit.diameters();
     return Phrase.of(
         "conduit.room.one-too-many",
         "fill",
-        Fill.of(tooMany, bore),
+        Fill.of(inPlace, further, more + 1, bore),
         "limit",
-        rule.limit(tooMany.size()));
+        rule.limit(inPlace.size() + more + 1));
   }
 
   private Optional<Phrase> jamWarning(Diameter cable, Diameter bore) {

@@ -146,6 +146,9 @@ class FillTest {
     List<Diameter> ten = Collections.nCopies(10, Diameter.inches(0.2));
     assertTrue(Fill.keeps(ten, Diameter.inches(1), flat));
     assertEquals(10, Fill.more(List.of(), Diameter.inches(0.2), Diameter.inches(1), flat));
+    // A bore that is a mistake of the record: 0.4 · (1000/0.2)², reckoned without counting down.
+    assertEquals(
+        10_000_000, Fill.more(List.of(), Diameter.inches(0.2), Diameter.inches(1000), flat));
     assertEquals(1, Fill.more(ten.subList(0, 9), Diameter.inches(0.2), Diameter.inches(1), flat));
   }
 
