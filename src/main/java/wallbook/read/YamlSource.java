@@ -25,7 +25,6 @@ final class YamlSource {
   /** Largest file read. A house of 10,000 runs takes about a third of it. */
   static final int MOST_BYTES = 32 * 1024 * 1024;
 
-  private static final char REPLACEMENT = '\ufffd';
   private static final int DEEPEST = 24;
   private static final int MOST_ALIASES = 200;
 
@@ -61,11 +60,6 @@ final class YamlSource {
 
   /** The text of a file without a byte order mark. */
   Optional<String> decode(byte[] bytes) {
-    String quick = new String(bytes, StandardCharsets.UTF_8);
-    // What is no UTF-8 becomes this character; a file may also hold it rightly.
-    if (quick.indexOf(REPLACEMENT) < 0) {
-      return Optional.of(withoutMark(quick));
-    }
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
             .newDecoder()
@@ -73,15 +67,12 @@ final class YamlSource {
             .onUnmappableCharacter(CodingErrorAction.REPORT);
     ByteBuffer in = ByteBuffer.wrap(bytes);
     try {
-      return Optional.of(withoutMark(decoder.decode(in).toString()));
+      String text = decoder.decode(in).toString();
+      return Optional.of(text.startsWith("\ufeff") ? text.substring(1) : text);
     } catch (CharacterCodingException e) {
       findings.add(Finding.of(Severity.ERROR, "not-utf-8", positionOfByte(bytes, in.position())));
       return Optional.empty();
     }
-  }
-
-  private static String withoutMark(String text) {
-    return text.startsWith("\ufeff") ? text.substring(1) : text;
   }
 
   private SourcePosition positionOfByte(byte[] bytes, int at) {

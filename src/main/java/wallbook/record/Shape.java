@@ -39,7 +39,6 @@ public final class Shape {
     private final Optional<Kind> refersTo;
     private final Optional<Kind> identifies;
     private final boolean idForm;
-    private final Optional<Field> itself = Optional.of(this);
 
     private Field(
         int index, String key, Presence presence, Class<?> type, RecordComponent component) {
@@ -171,8 +170,7 @@ public final class Shape {
 
   /** The field of the given key, if there is one. */
   public Optional<Field> field(String key) {
-    Field field = fieldByKey.get(key);
-    return field == null ? Optional.empty() : field.itself;
+    return Optional.ofNullable(fieldByKey.get(key));
   }
 
   /**
@@ -182,7 +180,7 @@ public final class Shape {
    */
   public Optional<Field> field(String key, int likely) {
     if (likely >= 0 && likely < fields.size() && fields.get(likely).key().equals(key)) {
-      return fields.get(likely).itself;
+      return Optional.of(fields.get(likely));
     }
     return field(key);
   }

@@ -1,11 +1,17 @@
 package wallbook.render;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
 
 /** Bytes of a PDF that grow: operators, numbers and names are written straight into them. */
 public final class PdfBytes extends OutputStream {
+  private static final int PIECE_BYTES = 1 << 13;
+
   private byte[] bytes;
   private int length;
 
@@ -75,17 +81,13 @@ public final class PdfBytes extends OutputStream {
   /** A copy of them, packed by Deflate. */
   public byte[] packed(Deflater deflater) {
     deflater.reset();
-    deflater.setInput(bytes, 0, length);
-    deflater.finish();
-    byte[] packed = new byte[length / 2 + 64];
-    int count = 0;
-    while (!deflater.finished()) {
-      if (count == packed.length) {
-        packed = Arrays.copyOf(packed, count * 2);
-      }
-      count += deflater.deflate(packed, count, packed.length - count);
+    ByteArrayOutputStream packed = new ByteArrayOutputStream(length / 2 + 64);
+    try (OutputStream packing = new DeflaterOutputStream(packed, deflater, PIECE_BYTES)) {
+      packing.write(bytes, 0, length);
+    } catch (IOException e) {
+      throw new UncheckedIOException("bytes in memory can always be written", e);
     }
-    return Arrays.copyOf(packed, count);
+    return packed.toByteArray();
   }
 
   /** A copy of them. */

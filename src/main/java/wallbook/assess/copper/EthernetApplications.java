@@ -12,7 +12,9 @@ import wallbook.reference.Tables;
 
 /** The Ethernet applications over balanced pairs, in rising order of rate. */
 final class EthernetApplications {
+  /** Each by rising category, the unscreened before the screened. */
   private final Map<String, List<EthernetApplication>> byKey;
+
   private final Table categories;
 
   EthernetApplications(Tables tables) {

@@ -45,10 +45,6 @@ final class UsesAssessor {
     Source source() {
       return row.source();
     }
-
-    Length metres(String column) {
-      return Length.metres(row.number(column));
-    }
   }
 
   List<Assessment> assess(PairRun run) {
@@ -85,7 +81,8 @@ final class UsesAssessor {
       case "reach" -> {
         // The pairs come home in a star, and this bus wants a chain.
         builder.assuming(Phrase.of(use.topic() + ".chain"));
-        yield reach(run, use, builder, use.metres("limit_m"), Verdict.CONDITIONAL);
+        Length limit = Length.metres(use.row().number("limit_m"));
+        yield reach(run, use, builder, limit, Verdict.CONDITIONAL);
       }
       case "loop" -> {
         PairLoop.Loop loop = assumeLoop(run, builder);
