@@ -9,19 +9,19 @@ import org.jsoup.nodes.TextNode;
 
 /**
  * Marks the words of a page that break otherwise than others: a label or date ({@code R01-03},
- * {@code 2026-03-14}) not at its hyphens, a signed figure ({@code +0.24}) not at its point, an
- * overlong word anywhere. The stylesheet can't tell them.
+ * {@code DEN-A}, {@code 2026-03-14}) not at its hyphens, a signed figure ({@code +0.24}) not at its
+ * point, an overlong word anywhere. The stylesheet can't tell them.
  */
 final class Words {
   private static final int LONG = 28;
 
   /**
-   * A short word with a hyphen and a digit, a signed figure with decimals and its unit, or a long
-   * word.
+   * A short word with a hyphen and a digit or of capitals with a hyphen, a signed figure with
+   * decimals and its unit, or a long word.
    */
   private static final Pattern ODD =
       Pattern.compile(
-          "(?<![^\\s])(?=\\S*-\\S)(?=\\S*[0-9])\\S{3,20}(?!\\S)"
+          "(?<![^\\s])(?=\\S*-\\S)(?=\\S*[0-9]|[^\\s\\p{Ll}]+(?!\\S))\\S{3,20}(?!\\S)"
               + "|[+−][0-9][0-9.,]*[.,][0-9]+(?:\u00a0[^\\s\u00a0,;:)]+)?|\\S{"
               + LONG
               + ",}");
@@ -41,7 +41,7 @@ final class Words {
 
   /**
    * Whether a text needs a closer look, which is dear: it has a word with a hyphen and a digit, a
-   * sign before a digit, or a word that may be long.
+   * hyphen before a capital, a sign before a digit, or a word that may be long.
    */
   private static boolean mayBeOdd(String text) {
     int begin = 0;
@@ -59,7 +59,8 @@ final class Words {
         hyphen |= c == '-';
         digit |= isDigit;
         boolean signed = isDigit && (last == '+' || last == '−');
-        if ((hyphen && digit) || signed || i - begin + 1 >= LONG) {
+        boolean capital = last == '-' && Character.isUpperCase(c);
+        if ((hyphen && digit) || capital || signed || i - begin + 1 >= LONG) {
           return true;
         }
       }

@@ -17,6 +17,7 @@ class WordsTest {
         "between −9.0\u00a0dBm, and | −9.0\u00a0dBm",
         "of +1,234.5\u00a0ft; more | +1,234.5\u00a0ft",
         "cable R01-03 here | R01-03",
+        "in as-built, plate marked DEN-A | DEN-A",
         "on 2026-03-14 tested | 2026-03-14"
       })
   void aSignedFigureALabelAndADateStayWhole(String text, String whole) {
