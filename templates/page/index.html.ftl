@@ -192,7 +192,7 @@ ${script}
 <#if view.notes?has_content>
 <h3 id="notes">${say("page.notes-heading")}</h3>
 <p>${say("page.notes-text")}</p>
-<#list ["limited-by", "missing", "conditions", "adds", "by", "source"] as term>
+<#list ["limited-by", "missing", "conditions", "assumptions", "adds", "by", "source"] as term>
 <#list view.notes?filter(n -> n.term == term)>
 <h4>${say("page.note." + term)}</h4>
 <ul role="list" data-term="${say("page.note." + term)}">

@@ -19,6 +19,8 @@ import wallbook.wording.Phrase;
  * @param asked the question in words, for instance "10GBASE-T over this cable"
  * @param limitedBy the factor that decides, in words; absent only for {@link Verdict#INFORMATION}
  * @param assumptions what was taken for granted, in words
+ * @param conditions what the answer hangs on, in words; not empty exactly for {@link
+ *     Verdict#CONDITIONAL}. What is assumed without doubt is none of them
  * @param missing what the record would have to say; not empty exactly for {@link
  *     Verdict#NOT_STATED}
  * @param source of the limit or formula
@@ -33,6 +35,7 @@ public record Assessment(
     Optional<Quantity> margin,
     Optional<Phrase> limitedBy,
     List<Phrase> assumptions,
+    List<Phrase> conditions,
     List<Phrase> missing,
     Source source) {
 
@@ -41,9 +44,13 @@ public record Assessment(
     Objects.requireNonNull(asked);
     Objects.requireNonNull(source);
     assumptions = List.copyOf(assumptions);
+    conditions = List.copyOf(conditions);
     missing = List.copyOf(missing);
     if ((verdict == Verdict.NOT_STATED) == missing.isEmpty()) {
       throw new IllegalArgumentException(topic + ": 'not stated' goes with what is missing");
+    }
+    if ((verdict == Verdict.CONDITIONAL) == conditions.isEmpty()) {
+      throw new IllegalArgumentException(topic + ": 'conditional' goes with its conditions");
     }
     if (verdict != Verdict.INFORMATION && verdict != Verdict.NOT_STATED && limitedBy.isEmpty()) {
       throw new IllegalArgumentException(topic + ": a verdict without what limits it");
@@ -69,7 +76,8 @@ public record Assessment(
     private Optional<Quantity> limit = Optional.empty();
     private Optional<Quantity> margin = Optional.empty();
     private Optional<Phrase> limitedBy = Optional.empty();
-    private final ArrayList<Phrase> assumptions = new ArrayList<>();
+    private final List<Phrase> assumptions = new ArrayList<>();
+    private final List<Phrase> conditions = new ArrayList<>();
 
     private Builder(String subject, String topic, Phrase asked) {
       this.subject = subject;
@@ -99,7 +107,34 @@ public record Assessment(
       return this;
     }
 
+    /** An assumption that a positive answer hangs on. */
+    public Builder onlyIf(Phrase condition) {
+      conditions.add(condition);
+      return assuming(condition);
+    }
+
+    /** What a positive answer hangs on, where it is assumed already or said by what limits it. */
+    public Builder hangingOn(List<Phrase> said) {
+      conditions.addAll(said);
+      return this;
+    }
+
+    /** What another assessment takes for granted, and what that hangs on. */
+    public Builder restingOn(Assessment other) {
+      assumptions.addAll(other.assumptions());
+      conditions.addAll(other.conditions());
+      return this;
+    }
+
+    /**
+     * Ends the assessment. A conditional one for which no condition was named hangs on what limits
+     * it.
+     */
     public Assessment verdict(Verdict verdict, Source source) {
+      List<Phrase> hangsOn =
+          verdict != Verdict.CONDITIONAL
+              ? List.of()
+              : conditions.isEmpty() ? limitedBy.stream().toList() : conditions;
       return new Assessment(
           subject,
           topic,
@@ -110,6 +145,7 @@ public record Assessment(
           margin,
           limitedBy,
           assumptions,
+          hangsOn,
           List.of(),
           source);
     }
@@ -126,6 +162,7 @@ public record Assessment(
           Optional.empty(),
           Optional.empty(),
           assumptions,
+          List.of(),
           missing,
           source);
     }

@@ -227,6 +227,7 @@ class HonestyTest {
             Optional.empty(),
             Optional.empty(),
             assessment.assumptions(),
+            List.of(),
             List.of(Phrase.of("not-recorded")),
             assessment.source())
         : assessment;

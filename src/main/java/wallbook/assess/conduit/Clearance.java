@@ -1,5 +1,6 @@
 package wallbook.assess.conduit;
 
+import java.util.List;
 import java.util.Optional;
 import wallbook.assess.Assessment;
 import wallbook.assess.Verdict;
@@ -85,12 +86,18 @@ record Clearance(Verdict best, Phrase reason, Optional<Diameter> provedTo) {
           .verdict(Verdict.BEYOND, source);
     }
     if (best != Verdict.WITHIN) {
-      return builder.limitedBy(reason).assuming(limit).verdict(best, source);
+      return builder
+          .limitedBy(reason)
+          .hangingOn(List.of(reason))
+          .assuming(limit)
+          .verdict(best, source);
     }
     Optional<Diameter> tooNarrow = provedTo.filter(size -> across.compareTo(size) > 0);
     if (tooNarrow.isPresent()) {
+      Phrase provedTo = Phrase.of("conduit.clearance.proved-to", "size", tooNarrow.get());
       return builder
-          .limitedBy(Phrase.of("conduit.clearance.proved-to", "size", tooNarrow.get()))
+          .limitedBy(provedTo)
+          .hangingOn(List.of(provedTo))
           .assuming(limit)
           .verdict(Verdict.CONDITIONAL, source);
     }

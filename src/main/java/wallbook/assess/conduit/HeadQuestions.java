@@ -62,8 +62,8 @@ final class HeadQuestions implements Questions {
     }
     Assessment of = largest.get().assessment();
     of.limitedBy().ifPresent(asked::assuming);
-    of.assumptions().forEach(asked::assuming);
     return asked
+        .restingOn(of)
         .value(largest.get().head().diagonal())
         .limitedBy(Phrase.of("conduit.largest-head.is", "head", named(largest.get().head())))
         .verdict(of.verdict(), of.source());
@@ -102,6 +102,7 @@ final class HeadQuestions implements Questions {
       return conduit.clearance().judge(asked, Verdict.BEYOND, diagonal, stops.words(), whole);
     }
     hindrances.stream().skip(1).forEach(h -> asked.assuming(h.words()));
+    asked.hangingOn(hindrances.stream().map(Hindrance::words).toList());
     return hindrances.isEmpty()
         ? conduit
             .clearance()

@@ -20,13 +20,16 @@ record Accuracy(Optional<Decibels> stated) {
       return inside ? Verdict.WITHIN : Verdict.BEYOND;
     }
     boolean marginal = Math.abs(margin.inDecibels()) <= stated.get().inDecibels();
-    if (marginal) {
-      String key = inside ? "pairs.accuracy.marginal-pass" : "pairs.accuracy.marginal-fail";
-      builder.assuming(Phrase.of(key, "accuracy", stated.get()));
-    }
     if (!inside) {
+      if (marginal) {
+        builder.assuming(Phrase.of("pairs.accuracy.marginal-fail", "accuracy", stated.get()));
+      }
       return Verdict.BEYOND;
     }
-    return marginal ? Verdict.CONDITIONAL : Verdict.WITHIN;
+    if (!marginal) {
+      return Verdict.WITHIN;
+    }
+    builder.onlyIf(Phrase.of("pairs.accuracy.marginal-pass", "accuracy", stated.get()));
+    return Verdict.CONDITIONAL;
   }
 }

@@ -84,7 +84,7 @@ final class EthernetAssessor {
         within ? Verdict.WITHIN : fits(channel, perhaps) ? Verdict.CONDITIONAL : Verdict.BEYOND;
     if (verdict == Verdict.CONDITIONAL) {
       String condition = application.condition().orElseThrow();
-      builder.assuming(Phrase.of("pairs.ethernet.condition." + condition));
+      builder.onlyIf(Phrase.of("pairs.ethernet.condition." + condition));
     }
     builder
         .limit(limit, limit.minus(channel))

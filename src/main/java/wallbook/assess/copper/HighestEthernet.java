@@ -46,9 +46,11 @@ final class HighestEthernet {
           .verdict(Verdict.BEYOND, first.source());
     }
     DataRate rate = best.orElseThrow().rate();
-    builder.value(rate).limitedBy(limit());
-    carried.get().assumptions().forEach(builder::assuming);
-    return builder.verdict(carried.get().verdict(), carried.get().source());
+    return builder
+        .value(rate)
+        .limitedBy(limit())
+        .restingOn(carried.get())
+        .verdict(carried.get().verdict(), carried.get().source());
   }
 
   private Phrase limit() {
@@ -69,7 +71,7 @@ final class HighestEthernet {
   /** What stops an application: its condition, its limit, or what the record lacks. */
   private static Phrase why(Assessment assessment) {
     if (assessment.verdict() == Verdict.CONDITIONAL) {
-      return assessment.assumptions().get(0);
+      return assessment.conditions().get(0);
     }
     return assessment.limitedBy().or(() -> assessment.missing().stream().findFirst()).orElseThrow();
   }

@@ -121,19 +121,22 @@ final class PairRun {
     if (tests.isEmpty()) {
       builder.assuming(Phrase.of("pairs.untested"));
     }
-    failed.ifPresent(
-        test ->
-            builder.assuming(
-                test.lower()
-                    .map(
-                        lower ->
-                            Phrase.of(
-                                "pairs.failed-test-lower",
-                                "date",
-                                test.test().date(),
-                                "category",
-                                PairWords.category(lower.word())))
-                    .orElse(Phrase.of("pairs.failed-test", "date", test.test().date()))));
+    failed.ifPresent(test -> assumeFailed(test, builder));
+  }
+
+  /** What is within the limits of a lower category is sure; else only a repair makes it true. */
+  private static void assumeFailed(JudgedTest test, Assessment.Builder builder) {
+    test.lower()
+        .ifPresentOrElse(
+            lower ->
+                builder.assuming(
+                    Phrase.of(
+                        "pairs.failed-test-lower",
+                        "date",
+                        test.test().date(),
+                        "category",
+                        PairWords.category(lower.word()))),
+            () -> builder.onlyIf(Phrase.of("pairs.failed-test", "date", test.test().date())));
   }
 
   /**

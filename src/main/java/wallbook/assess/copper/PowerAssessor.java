@@ -130,7 +130,7 @@ final class PowerAssessor {
     if (bundle.isEmpty()) {
       builder.assuming(Phrase.of("pairs.poe.bundle-unknown", "most", most));
     } else if (bundle.get() > most) {
-      builder.assuming(Phrase.of("pairs.poe.bundle-large", "bundle", bundle.get(), "most", most));
+      builder.onlyIf(Phrase.of("pairs.poe.bundle-large", "bundle", bundle.get(), "most", most));
       return verdict == Verdict.WITHIN ? Verdict.CONDITIONAL : verdict;
     }
     return verdict;
@@ -144,7 +144,7 @@ final class PowerAssessor {
     if (!beyond) {
       return verdict;
     }
-    builder.assuming(Phrase.of("pairs.poe.longer-than-channel", "limit", limit));
+    builder.onlyIf(Phrase.of("pairs.poe.longer-than-channel", "limit", limit));
     return verdict == Verdict.WITHIN ? Verdict.CONDITIONAL : verdict;
   }
 
@@ -167,8 +167,7 @@ final class PowerAssessor {
                 powerClass.number(),
                 "source",
                 powerClass.source()));
-    delivered.assumptions().forEach(builder::assuming);
-    return builder.verdict(delivered.verdict(), delivered.source());
+    return builder.restingOn(delivered).verdict(delivered.verdict(), delivered.source());
   }
 
   /** No class holds: for the reason that the lowest does not. */

@@ -61,7 +61,7 @@ final class ScalarAssessor {
     if (margin.inMetres() < 0) {
       boolean allowed = margin.plus(allowance).inMetres() >= 0;
       verdict = allowed ? Verdict.CONDITIONAL : Verdict.BEYOND;
-      builder.assuming(
+      builder.onlyIf(
           Phrase.of(
               "pairs.test.velocity-allowance", "share", lengths.velocityAllowance(configuration)));
     }

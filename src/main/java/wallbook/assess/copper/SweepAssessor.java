@@ -42,7 +42,7 @@ final class SweepAssessor {
       builder.assuming(Phrase.counted("pairs.sweep.outside", outcome.outside()));
     }
     List<Phrase> gaps = gaps(outcome, line);
-    gaps.forEach(builder::assuming);
+    gaps.forEach(builder::onlyIf);
     if (outcome.worst().isEmpty()) {
       builder.limitedBy(Phrase.of("pairs.sweep.all-free"));
       return builder.verdict(gaps.isEmpty() ? Verdict.WITHIN : Verdict.CONDITIONAL, line.source());

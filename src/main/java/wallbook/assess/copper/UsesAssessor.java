@@ -80,7 +80,7 @@ final class UsesAssessor {
       case "capacitance" -> reach(run, use, builder, capacitiveReach(use), Verdict.WITHIN);
       case "reach" -> {
         // The pairs come home in a star, and this bus wants a chain.
-        builder.assuming(Phrase.of(use.topic() + ".chain"));
+        builder.onlyIf(Phrase.of(use.topic() + ".chain"));
         Length limit = Length.metres(use.row().number("limit_m"));
         yield reach(run, use, builder, limit, Verdict.CONDITIONAL);
       }

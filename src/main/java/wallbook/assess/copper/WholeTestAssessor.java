@@ -53,8 +53,8 @@ final class WholeTestAssessor {
     if (parts.stream().anyMatch(p -> p.verdict() == Verdict.NOT_STATED)) {
       builder.assuming(Phrase.of("pairs.test.parts-not-stated"));
     }
-    part.assumptions().forEach(builder::assuming);
     return builder
+        .restingOn(part)
         .limitedBy(
             Phrase.of(
                 "pairs.test.decided-by",

@@ -84,16 +84,25 @@ record ApplicationCase(
     boolean lossDecides = loss.editionsDiffer() || lossCheck.share() <= length.share();
     LimitCheck first = lossDecides ? lossCheck : length;
     loss.others().forEach(result::assuming);
-    notes.of(link, application, fibreClass, reach).forEach(result::assuming);
+    if (reach.modeConditioning()) {
+      result.onlyIf(Phrase.of("fibre.assume.mode-conditioning"));
+    }
+    notes.of(link, application, fibreClass).forEach(result::assuming);
     Length cords = loss.cordsWithin((Length) length.margin());
     boolean cordsFit = cords.ratioTo(usualCords) >= 1 - LimitCheck.ROUNDING;
-    result.assuming(
-        Phrase.of(cordsFit ? "fibre.assume.cords" : "fibre.assume.cords-short", "cords", cords));
+    if (cordsFit) {
+      result.assuming(Phrase.of("fibre.assume.cords", "cords", cords));
+    } else {
+      result.onlyIf(Phrase.of("fibre.assume.cords-short", "cords", cords));
+    }
     Decibels lossLeft = (Decibels) lossCheck.margin();
     Optional<Decibels> doubt =
         test.flatMap(RunTest::accuracy).filter(within -> lossLeft.compareTo(within) < 0);
     doubt.ifPresent(
-        within -> result.assuming(Phrase.of("fibre.assume.accuracy", "accuracy", within)));
+        within -> result.onlyIf(Phrase.of("fibre.assume.accuracy", "accuracy", within)));
+    if (loss.editionsDiffer()) {
+      result.hangingOn(List.of(loss.words()));
+    }
     boolean plain =
         link.terminated()
             && !loss.editionsDiffer()
@@ -114,7 +123,7 @@ record ApplicationCase(
 
   /** A measured loss holds the joints; a budget has them from the record or by assumption. */
   private void assume(Assessment.Builder result, LossVerdict loss) {
-    link.cableNotes().forEach(result::assuming);
+    link.assumeCable(result);
     if (test.isEmpty()) {
       link.jointNotes().forEach(result::assuming);
     }

@@ -22,13 +22,9 @@ final class ApplicationNotes {
     headline = LossEdition.limits(tables).get(0);
   }
 
-  /** Conditions and reserves of a link that carries an application. */
-  List<Phrase> of(
-      FibreLink link, OpticalApplication application, FibreClass fibreClass, OpticalReach reach) {
+  /** Reserves of a link that carries an application. */
+  List<Phrase> of(FibreLink link, OpticalApplication application, FibreClass fibreClass) {
     List<Phrase> notes = new ArrayList<>();
-    if (reach.modeConditioning()) {
-      notes.add(Phrase.of("fibre.assume.mode-conditioning"));
-    }
     legacy(application, fibreClass).ifPresent(notes::add);
     int links = link.fibres().orElse(0) / application.fibres().number();
     if (links > 1) {

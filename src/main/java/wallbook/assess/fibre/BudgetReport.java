@@ -70,7 +70,7 @@ final class BudgetReport {
       FibreLink link, String topic, Phrase asked, LossEdition edition, Wavelength wavelength) {
     FibreClass fibreClass = link.fibreClass().orElseThrow();
     Assessment.Builder result = Assessment.of(link.id(), topic, asked);
-    link.assumptions().forEach(result::assuming);
+    link.assume(result);
     Source source = edition.source(fibreClass, wavelength);
     Optional<Length> length = link.length();
     if (length.isEmpty()) {

@@ -2,7 +2,7 @@ package wallbook.assess.fibre;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import wallbook.assess.Assessment;
 import wallbook.quantity.Length;
 import wallbook.record.FibreClass;
 import wallbook.record.Run;
@@ -13,8 +13,8 @@ import wallbook.wording.Phrase;
  *
  * @param length of the cable, which is that of the link without patch cords
  * @param joints as made, or for a fibre that is not terminated as it would be once it is
- * @param terminated whether both ends are terminated
- * @param cableNotes how length and termination are known
+ * @param unfinished what is to be said if not both ends are known to be terminated
+ * @param lengthNotes how the length is known
  * @param jointNotes how the joints are known
  * @param readings losses read with light source and power meter; none counts before both ends are
  *     terminated
@@ -25,19 +25,31 @@ record FibreLink(
     Optional<Integer> fibres,
     Optional<Length> length,
     Joints joints,
-    boolean terminated,
-    List<Phrase> cableNotes,
+    Optional<Phrase> unfinished,
+    List<Phrase> lengthNotes,
     List<Phrase> jointNotes,
     List<Reading> readings) {
   FibreLink {
-    cableNotes = List.copyOf(cableNotes);
+    lengthNotes = List.copyOf(lengthNotes);
     jointNotes = List.copyOf(jointNotes);
     readings = List.copyOf(readings);
   }
 
-  /** What is taken for granted of a budget. */
-  List<Phrase> assumptions() {
-    return Stream.concat(cableNotes.stream(), jointNotes.stream()).toList();
+  /** Whether both ends are terminated. */
+  boolean terminated() {
+    return unfinished.isEmpty();
+  }
+
+  /** Names what is taken for granted of the cable and its ends. */
+  void assumeCable(Assessment.Builder result) {
+    unfinished.ifPresent(result::onlyIf);
+    lengthNotes.forEach(result::assuming);
+  }
+
+  /** Names what is taken for granted of a budget. */
+  void assume(Assessment.Builder result) {
+    assumeCable(result);
+    jointNotes.forEach(result::assuming);
   }
 
   String id() {

@@ -39,14 +39,8 @@ final class FibreLinks {
 
   private FibreLink link(Job job, Run run) {
     Cable cable = job.cableOf(run);
-    List<Phrase> cableNotes = new ArrayList<>();
-    if (!run.isTerminated()) {
-      boolean unknown =
-          run.from().finish() == Finish.UNKNOWN || run.to().finish() == Finish.UNKNOWN;
-      cableNotes.add(
-          Phrase.of(unknown ? "fibre.assume.finish-unknown" : "fibre.assume.once-terminated"));
-    }
-    Optional<Length> length = length(run, job.testsOf(run), cableNotes);
+    List<Phrase> lengthNotes = new ArrayList<>();
+    Optional<Length> length = length(run, job.testsOf(run), lengthNotes);
     List<Phrase> jointNotes = new ArrayList<>();
     Joints joints = joints(run, job.fibreOf(run), jointNotes);
     return new FibreLink(
@@ -55,10 +49,19 @@ final class FibreLinks {
         cable.fibres(),
         length,
         joints,
-        run.isTerminated(),
-        cableNotes,
+        unfinished(run),
+        lengthNotes,
         jointNotes,
         run.isTerminated() ? readings(job.testsOf(run)) : List.of());
+  }
+
+  private static Optional<Phrase> unfinished(Run run) {
+    if (run.isTerminated()) {
+      return Optional.empty();
+    }
+    boolean unknown = run.from().finish() == Finish.UNKNOWN || run.to().finish() == Finish.UNKNOWN;
+    return Optional.of(
+        Phrase.of(unknown ? "fibre.assume.finish-unknown" : "fibre.assume.once-terminated"));
   }
 
   private static Optional<Length> length(Run run, List<RunTest> tests, List<Phrase> assumptions) {

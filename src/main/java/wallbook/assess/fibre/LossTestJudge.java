@@ -54,7 +54,7 @@ final class LossTestJudge {
             link.id(),
             "fibre.test." + Math.round(wavelength.inNanometres()),
             Phrase.of("fibre.asked.test", "wavelength", wavelength));
-    link.assumptions().forEach(result::assuming);
+    link.assume(result);
     Source method = methods.source(fibreClass.isSingleMode());
     List<Phrase> missing = new ArrayList<>();
     Optional<Reading> worst = losses.measured(link, wavelength);
@@ -95,7 +95,21 @@ final class LossTestJudge {
     Decibels left = (Decibels) check.margin();
     Optional<Decibels> doubt =
         reading.test().accuracy().filter(a -> check.holds() && left.compareTo(a) < 0);
-    doubt.ifPresent(a -> result.assuming(Phrase.of("fibre.assume.accuracy", "accuracy", a)));
+    doubt.ifPresent(a -> result.onlyIf(Phrase.of("fibre.assume.accuracy", "accuracy", a)));
+    Phrase words =
+        differ
+            ? Phrase.of(
+                "fibre.limit.budgets-differ",
+                "loss",
+                check.value(),
+                "within",
+                clauses(budgets, Budgeted::holds),
+                "beyond",
+                clauses(budgets, budgeted -> !budgeted.holds()))
+            : check.words();
+    if (differ) {
+      result.hangingOn(List.of(words));
+    }
     Verdict verdict =
         !check.holds()
             ? Verdict.BEYOND
@@ -103,17 +117,7 @@ final class LossTestJudge {
     return result
         .value(check.value())
         .limit(check.limit(), check.margin())
-        .limitedBy(
-            differ
-                ? Phrase.of(
-                    "fibre.limit.budgets-differ",
-                    "loss",
-                    check.value(),
-                    "within",
-                    clauses(budgets, Budgeted::holds),
-                    "beyond",
-                    clauses(budgets, budgeted -> !budgeted.holds()))
-                : check.words())
+        .limitedBy(words)
         .verdict(verdict, check.source().and(method));
   }
 

@@ -54,7 +54,7 @@ final class PassiveNetworkJudge {
     if (outOfUse.isPresent()) {
       return result.limitedBy(outOfUse.get()).verdict(Verdict.BEYOND, network.source());
     }
-    link.assumptions().forEach(result::assuming);
+    link.assume(result);
     List<LossCandidate> stated = losses.of(link, fibreClass, window);
     if (stated.isEmpty()) {
       return result.notStated(List.of(Phrase.of("fibre.missing.length")), network.source());
@@ -63,7 +63,7 @@ final class PassiveNetworkJudge {
     LimitCheck check =
         LimitCheck.loss(house.loss(), network.mostLoss(), network.source().and(house.source()));
     result.assuming(Phrase.of("fibre.assume.loss", "by", house.by()));
-    result.assuming(Phrase.of("fibre.assume.provider-owns"));
+    result.onlyIf(Phrase.of("fibre.assume.provider-owns"));
     result.assuming(
         Phrase.of(
             "fibre.assume.pon-levels",

@@ -45,7 +45,7 @@ record SupplyPath(String variant, Wire wire, int perPole, List<Phrase> assumptio
   Assessment.Builder begin(String topic, Phrase asked) {
     Assessment.Builder builder = Assessment.of(wire.run().id(), "dc." + topic + variant, asked);
     assumptions.forEach(builder::assuming);
-    return builder;
+    return builder.hangingOn(wire.conditions());
   }
 
   /** Within or beyond, and within only conditionally where the resistance is not firm. */

@@ -80,7 +80,7 @@ final class CoverAssessor {
   private static Assessment.Builder begin(
       StubOut stubOut, String topic, Phrase asked, Least least) {
     return Assessment.of(stubOut.id(), topic, asked)
-        .assuming(Phrase.of(least.lowVoltage() ? "outdoor.assume.analogy" : "outdoor.assume.over"))
+        .onlyIf(Phrase.of(least.lowVoltage() ? "outdoor.assume.analogy" : "outdoor.assume.over"))
         .assuming(Phrase.of("outdoor.assume.top"));
   }
 

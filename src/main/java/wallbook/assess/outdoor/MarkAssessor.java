@@ -58,7 +58,7 @@ final class MarkAssessor {
     builder.limitedBy(Phrase.of("outdoor.limit.marked." + hyphened(found.get().text("mark"))));
     if (found.get().yes("in_conduit_only")) {
       return builder
-          .assuming(Phrase.of("outdoor.assume.conduit"))
+          .onlyIf(Phrase.of("outdoor.assume.conduit"))
           .verdict(Verdict.CONDITIONAL, marks.source());
     }
     return builder.verdict(Verdict.WITHIN, marks.source());

@@ -158,6 +158,7 @@ final class LineAssessor {
         Assessment.of(path.subject(), "speaker." + question + path.variant(), asked);
     path.wire().assumptions().forEach(builder::assuming);
     path.assumptions().forEach(builder::assuming);
+    builder.hangingOn(path.wire().conditions()).hangingOn(path.conditions());
     Length rules = practice.resistanceRulesTo();
     boolean lowImpedance = path.zone().flatMap(ZoneLoads::line).isEmpty();
     if (lowImpedance && path.wire().length().filter(l -> l.compareTo(rules) > 0).isPresent()) {

@@ -19,7 +19,7 @@ import wallbook.wording.Phrase;
  * @param loadSaid the load in words
  * @param rest loop of other runs on the way, 0 Ω if there is none
  * @param zone that the load belongs to, if any
- * @param firm whether nothing stands in the way but the assumptions every line shares
+ * @param conditions those assumptions of the way that an answer hangs on, besides the wire's own
  */
 record SpeakerPath(
     String variant,
@@ -30,12 +30,13 @@ record SpeakerPath(
     Phrase loadSaid,
     Resistance rest,
     Optional<Zone> zone,
-    boolean firm,
     List<Phrase> assumptions,
+    List<Phrase> conditions,
     List<Phrase> missing) {
 
   SpeakerPath {
     assumptions = List.copyOf(assumptions);
+    conditions = List.copyOf(conditions);
     missing = List.copyOf(missing);
   }
 
@@ -73,8 +74,8 @@ record SpeakerPath(
             loadSaid,
             rest,
             zone,
-            firm,
             more,
+            conditions,
             missing));
   }
 
@@ -92,9 +93,14 @@ record SpeakerPath(
         loadSaid,
         restThen,
         zone,
-        firm,
         assumptions,
+        conditions,
         missing);
+  }
+
+  /** Whether an answer hangs on nothing. */
+  boolean firm() {
+    return wire.firm() && conditions.isEmpty();
   }
 
   String subject() {

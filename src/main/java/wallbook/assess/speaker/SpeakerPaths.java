@@ -74,8 +74,8 @@ final class SpeakerPaths {
               Phrase.of("speaker.load.nominal", "load", load),
               Resistance.ohms(0),
               Optional.empty(),
-              wire.firm(),
               List.of(Phrase.of("speaker.assume.no-speaker", "load", load)),
+              List.of(),
               List.of()));
     }
     return withDoubled(paths);
@@ -126,7 +126,8 @@ final class SpeakerPaths {
     String name = job.place(control.get()).name();
     Optional<Wire> upstream = upstream(job, run, control.get());
     List<Phrase> assumptions = new ArrayList<>(path.assumptions());
-    assumptions.add(Phrase.of("speaker.assume.volume-control", "place", name));
+    Phrase atFull = Phrase.of("speaker.assume.volume-control", "place", name);
+    assumptions.add(atFull);
     List<Phrase> missing = new ArrayList<>(path.missing());
     if (upstream.isEmpty() && !startsAtHead(run)) {
       missing.add(Phrase.of("speaker.missing.upstream", "place", name));
@@ -143,8 +144,8 @@ final class SpeakerPaths {
             path.loadSaid(),
             before,
             path.zone(),
-            false,
             assumptions,
+            List.of(atFull),
             missing);
     if (upstream.isEmpty() || !whole.allMissing().isEmpty()) {
       return List.of(whole);

@@ -138,8 +138,8 @@ final class ZoneLoads {
         said,
         Resistance.ohms(0),
         Optional.of(zone),
-        wire.firm(),
         assumptions,
+        List.of(),
         missing);
   }
 

@@ -17,9 +17,9 @@ import wallbook.wording.Phrase;
  * @param pairLoop resistance there and back of one pair of conductors at the temperature
  * @param conductors how many the cable has
  * @param temperature that the resistances are reckoned at
- * @param firm whether nothing but the assumptions named stands behind the resistance; false for an
- *     estimated length and after a failed test
  * @param assumptions what was taken for granted
+ * @param conditions those assumptions that the resistance hangs on: an estimated length, a test
+ *     that failed
  * @param missing what the record would have to say for a loop resistance; empty if there is one
  * @param source of the resistance
  */
@@ -29,17 +29,23 @@ public record Wire(
     Optional<Resistance> pairLoop,
     Optional<Integer> conductors,
     Temperature temperature,
-    boolean firm,
     List<Phrase> assumptions,
+    List<Phrase> conditions,
     List<Phrase> missing,
     Source source) {
 
   public Wire {
     assumptions = List.copyOf(assumptions);
+    conditions = List.copyOf(conditions);
     missing = List.copyOf(missing);
     if (pairLoop.isPresent() != missing.isEmpty()) {
       throw new IllegalArgumentException("a loop, or what is missing for it: " + run.id());
     }
+  }
+
+  /** Whether the resistance hangs on nothing. */
+  public boolean firm() {
+    return conditions.isEmpty();
   }
 
   /**

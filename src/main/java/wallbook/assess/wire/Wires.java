@@ -45,11 +45,11 @@ public final class Wires {
     WireTemperatures.Taken taken = temperatures.of(job, run);
     List<Phrase> assumptions = new ArrayList<>();
     taken.assumption().ifPresent(assumptions::add);
-    Optional<Phrase> failed = failed(job, run);
-    failed.ifPresent(assumptions::add);
+    List<Phrase> failed = failed(job, run).stream().toList();
+    assumptions.addAll(failed);
     return measurement.isPresent()
-        ? measured(job, run, taken.temperature(), measurement.get(), assumptions, failed.isEmpty())
-        : computed(job, run, taken.temperature(), assumptions, failed.isEmpty());
+        ? measured(job, run, taken.temperature(), measurement.get(), assumptions, failed)
+        : computed(job, run, taken.temperature(), assumptions, failed);
   }
 
   private Wire measured(
@@ -58,7 +58,7 @@ public final class Wires {
       Temperature temperature,
       RunTest measurement,
       List<Phrase> assumptions,
-      boolean firm) {
+      List<Phrase> failed) {
     CopperConductor any = copper.solid(ANY_AWG);
     Resistance read = measurement.loopResistance().orElseThrow();
     assumptions.add(
@@ -77,14 +77,14 @@ public final class Wires {
         Optional.of(read.times(hotter)),
         conductorsOf(job.cableOf(run)),
         temperature,
-        firm,
         assumptions,
+        failed,
         List.of(),
         copper.source());
   }
 
   private Wire computed(
-      Job job, Run run, Temperature temperature, List<Phrase> assumptions, boolean firm) {
+      Job job, Run run, Temperature temperature, List<Phrase> assumptions, List<Phrase> failed) {
     Cable cable = job.cableOf(run);
     boolean stranded = cable.stranded().orElse(cable.medium() != Medium.BALANCED_PAIR);
     Optional<CopperConductor> conductor =
@@ -101,9 +101,11 @@ public final class Wires {
     if (length.isEmpty()) {
       missing.add(Phrase.of("wire.missing.length"));
     }
-    boolean estimated = run.lengthBy().filter(m -> m == LengthMethod.ESTIMATE).isPresent();
-    if (estimated) {
-      assumptions.add(Phrase.of("wire.assume.estimate"));
+    List<Phrase> conditions = new ArrayList<>(failed);
+    if (run.lengthBy().filter(m -> m == LengthMethod.ESTIMATE).isPresent()) {
+      Phrase estimate = Phrase.of("wire.assume.estimate");
+      assumptions.add(estimate);
+      conditions.add(estimate);
     }
     return new Wire(
         run,
@@ -111,8 +113,8 @@ public final class Wires {
         conductor.flatMap(c -> length.map(l -> c.loopOver(l, temperature))),
         conductorsOf(cable),
         temperature,
-        firm && !estimated,
         assumptions,
+        conditions,
         missing,
         stranded ? copper.strandedSource() : copper.source());
   }

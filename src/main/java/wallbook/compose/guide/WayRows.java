@@ -28,7 +28,6 @@ public final class WayRows {
   private final Describe describe;
   private final Speech words;
   private final Results results;
-  private final Conditions conditions;
 
   /**
    * @param results how results are said; its sources are those that the rows refer to
@@ -39,7 +38,6 @@ public final class WayRows {
     this.describe = composition.describe();
     this.words = new Speech(wording, describe);
     this.results = results;
-    this.conditions = new Conditions(composition.assessments());
   }
 
   /** Every way of an answer, best first. */
@@ -91,7 +89,7 @@ public final class WayRows {
   /** Conditions of these cables: of the way, of what it rests on, and what the record lacks. */
   private List<String> particular(LikeWays like) {
     Stream<Phrase> ofWay = conditions(like).filter(c -> !isGeneral(c) && !isSharing(c));
-    Stream<Phrase> ofBases = like.ways().stream().flatMap(way -> conditions.of(way).stream());
+    Stream<Phrase> ofBases = like.ways().stream().flatMap(way -> Conditions.of(way).stream());
     Stream<Phrase> missing =
         like.ways().stream().flatMap(w -> w.bases().stream()).flatMap(a -> a.missing().stream());
     return words.say(Stream.of(ofWay, ofBases, missing).flatMap(s -> s).distinct().toList());

@@ -53,7 +53,15 @@ final class Carries {
     List<String> numbers = new ArrayList<>();
     decisive.limitedBy().ifPresent(limit -> note(numbers, "limited-by", wording.say(limit)));
     notes(numbers, "missing", decisive.missing().stream());
-    notes(numbers, "conditions", prospect.bases().stream().flatMap(b -> b.assumptions().stream()));
+    List<Phrase> conditions =
+        prospect.bases().stream().flatMap(b -> b.conditions().stream()).toList();
+    notes(numbers, "conditions", conditions.stream());
+    notes(
+        numbers,
+        "assumptions",
+        prospect.bases().stream()
+            .flatMap(b -> b.assumptions().stream())
+            .filter(assumption -> !conditions.contains(assumption)));
     if (prospect.verdict() != Verdict.BEYOND) {
       notes(numbers, "adds", Stream.concat(prospect.first().stream(), prospect.adds().stream()));
       note(numbers, "by", by(prospect));

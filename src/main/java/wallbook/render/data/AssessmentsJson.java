@@ -12,7 +12,8 @@ import wallbook.wording.Wording;
 
 /**
  * Assessments as JSON: an array of objects with subject, topic, asked, verdict, value, limit,
- * margin, limitedBy, assumptions, missing, source and standing, in the reader's units and language.
+ * margin, limitedBy, assumptions, conditions, missing, source and standing, in the reader's units
+ * and language.
  */
 public final class AssessmentsJson {
   private final Wording wording;
@@ -47,6 +48,7 @@ public final class AssessmentsJson {
       json.writeStringField("limitedBy", wording.say(assessment.limitedBy().get()));
     }
     phrases("assumptions", assessment.assumptions(), json);
+    phrases("conditions", assessment.conditions(), json);
     phrases("missing", assessment.missing(), json);
     json.writeStringField("source", assessment.source().citation());
     json.writeStringField("standing", assessment.source().standing().text());

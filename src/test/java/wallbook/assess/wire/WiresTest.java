@@ -219,7 +219,7 @@ class WiresTest {
                 Optional.empty(),
                 wire.conductors(),
                 wire.temperature(),
-                true,
+                List.of(),
                 List.of(),
                 List.of(),
                 wire.source()));

@@ -63,9 +63,7 @@ class WayRowsTest {
   @Test
   void thatEndsMustBeFinishedGoesWithoutSayingWhereItIsTheWork() {
     UpgradeHouse house =
-        new UpgradeHouse()
-            .dark("sure", "om3-2", "den-data")
-            .run("r", "om3-2", "den-tv", "coiled", "dark", "length: 60 ft");
+        new UpgradeHouse().run("r", "om3-2", "den-tv", "coiled", "dark", "length: 60 ft");
 
     WayRow open =
         rows(house, "second-screen").stream()
@@ -76,6 +74,41 @@ class WayRowsTest {
     assertEquals("finish ends", open.effort());
     assertEquals(List.of(), open.conditions());
     assertEquals(1, open.general().size(), "the sender's table");
+  }
+
+  @Test
+  void aCableHangsOnNothingThatIsTrueOfEveryCable() {
+    WayRow only = rows(failed(), "music-in-one-more-room").get(0);
+
+    assertEquals("yes, if", only.verdict());
+    assertEquals(
+        List.of(
+            "the test of March 18, 2026 failed; holds only once that is put right and tested"
+                + " again"),
+        only.conditions());
+  }
+
+  @Test
+  void whatAWayHangsOnIsNotDecidedByOtherCables() {
+    UpgradeHouse alone = failed();
+    UpgradeHouse among =
+        failed().dark("other", "om3-2", "den-data").dark("third", "cat6", "den-data");
+
+    assertEquals(ofR(alone), ofR(among));
+  }
+
+  /** A house whose one cable failed its test. */
+  private static UpgradeHouse failed() {
+    return new UpgradeHouse()
+        .run("r", "cat6", "den-data", "terminated", "dark", "length: 60 ft")
+        .with("tests:\n  - {id: t, run: r, date: 2026-03-18, kind: wire_map, result: fail}\n");
+  }
+
+  private static List<List<String>> ofR(UpgradeHouse house) {
+    return rows(house, "music-in-one-more-room").stream()
+        .filter(row -> row.cables().startsWith("r "))
+        .map(WayRow::conditions)
+        .toList();
   }
 
   @Test
