@@ -23,6 +23,7 @@ import wallbook.read.ScheduleWriter;
 import wallbook.record.Job;
 import wallbook.reference.Tables;
 import wallbook.render.Attachment;
+import wallbook.render.CarriedRecord;
 import wallbook.render.DocumentFacts;
 import wallbook.render.DocumentRenderer;
 import wallbook.render.DocumentRequest;
@@ -205,8 +206,14 @@ final class PackageParts {
     return new Made(file, new TreeSet<>(), findings.inReportOrder());
   }
 
+  /** What was found, in the copy of the record that lies beside it and not where it was read. */
   private Made findings() {
-    return Made.of(new FindingsJson(wording).bytes(reading.findings()));
+    String read = job.record().origin().position().file();
+    List<Finding> inPackage =
+        reading.findings().stream()
+            .map(f -> f.position().file().equals(read) ? f.inFile(CarriedRecord.FILE_NAME) : f)
+            .toList();
+    return Made.of(new FindingsJson(wording).bytes(inPackage));
   }
 
   private Made assessments() throws TemplateProblem {

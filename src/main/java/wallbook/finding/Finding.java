@@ -42,6 +42,19 @@ public record Finding(
     }
   }
 
+  /** The same finding in a file that goes by another name. */
+  public Finding inFile(String file) {
+    return new Finding(
+        severity,
+        name,
+        new SourcePosition(file, position.line(), position.column()),
+        found,
+        expected,
+        nearest,
+        message,
+        remedy);
+  }
+
   /**
    * Makes a finding whose message takes the given arguments; the remedy takes the same.
    *

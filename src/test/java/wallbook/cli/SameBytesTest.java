@@ -1,9 +1,11 @@
 package wallbook.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -49,6 +51,29 @@ class SameBytesTest {
             .filter(path -> !Arrays.equals(first.get(path), second.get(path)))
             .collect(Collectors.toSet());
     assertEquals(Set.of(), different);
+  }
+
+  @Test
+  void theFolderOfTheRecordChangesNoByte() throws IOException {
+    SortedMap<String, byte[]> here = builtIn("here");
+    SortedMap<String, byte[]> elsewhere = builtIn("elsewhere/of/somebody");
+
+    assertTrue(
+        new String(here.get("flat-r1/data/findings.json"), StandardCharsets.UTF_8)
+            .contains("\"file\" : \"job.yaml\""));
+    assertEquals(here.keySet(), elsewhere.keySet());
+    here.forEach((path, bytes) -> assertArrayEquals(bytes, elsewhere.get(path), path));
+  }
+
+  /** The package of a record with warnings that lies in a folder. */
+  private SortedMap<String, byte[]> builtIn(String folder) throws IOException {
+    String flat = Files.readString(Path.of("sample-jobs", "flat", "job.yaml"));
+    Path record = Files.createDirectories(place.resolve(folder)).resolve("job.yaml");
+    Files.writeString(record, flat.replaceFirst("(?ms)^tests:$.*?^(?=[a-z]+:$)", ""));
+    Path packages = place.resolve("of-" + record.getParent().getFileName());
+    Cli built = Cli.run("build", record, "--into", packages);
+    assertEquals(ExitCode.WARNINGS, built.exitCode(), built.err());
+    return files(packages);
   }
 
   private Process build(
