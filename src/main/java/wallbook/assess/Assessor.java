@@ -32,6 +32,7 @@ public final class Assessor {
   private final Kept<SpeakerAssessor> speaker;
   private final Kept<LowVoltageAssessor> lowVoltage;
   private final Kept<ConduitAssessor> conduit;
+  private final Kept<ConduitAssessor> room;
   private final Kept<OutdoorAssessor> outdoor;
   private final Kept<LocationAssessor> location;
   private final Kept<PracticeAssessor> practice;
@@ -45,7 +46,8 @@ public final class Assessor {
     coax = new Kept<>(() -> new CoaxAssessor(tables));
     speaker = new Kept<>(() -> new SpeakerAssessor(tables));
     lowVoltage = new Kept<>(() -> new LowVoltageAssessor(tables));
-    conduit = new Kept<>(() -> new ConduitAssessor(tables));
+    conduit = new Kept<>(() -> ConduitAssessor.of(tables));
+    room = new Kept<>(() -> ConduitAssessor.ofRoom(tables));
     outdoor = new Kept<>(() -> new OutdoorAssessor(tables));
     location = new Kept<>(() -> new LocationAssessor(tables));
     practice = new Kept<>(() -> new PracticeAssessor(tables));
@@ -57,12 +59,14 @@ public final class Assessor {
   }
 
   /**
-   * What can be said of the job in some media, in the same words as if all were assessed.
+   * What a later use may rest on in some media, in the same words as if all were assessed. Of
+   * conduits that is what goes in, not how it is pulled.
    *
    * @param asked media by the first word of their topics
    */
-  public Assessments assess(Job job, Set<String> asked) {
+  public Assessments assessForUse(Job job, Set<String> asked) {
     Map<String, Supplier<List<Assessment>>> media = media(job);
+    media.put("conduit", () -> room.get().assess(job));
     media.keySet().retainAll(asked);
     return all(List.copyOf(media.values()));
   }

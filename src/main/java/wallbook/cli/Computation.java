@@ -35,7 +35,7 @@ final class Computation {
   }
 
   /**
-   * What is computed of some media and nothing else.
+   * What a later use may rest on in some media, and nothing else.
    *
    * @param reading a job without errors
    * @param media by the first word of their topics
@@ -43,7 +43,7 @@ final class Computation {
   static Composition ofMedia(
       Reading reading, Tables tables, Wording wording, Function<Job, Set<String>> media) {
     Job job = job(reading, wording);
-    Assessments assessments = new Assessor(tables).assess(job, media.apply(job));
+    Assessments assessments = new Assessor(tables).assessForUse(job, media.apply(job));
     Outlook outlook = new OutlookAssessor(tables).assess(job, assessments);
     return new Composition(job, reading.findings(), assessments, outlook, List.of(), wording);
   }

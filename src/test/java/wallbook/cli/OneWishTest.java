@@ -64,7 +64,7 @@ class OneWishTest {
         .forEach(a -> called.add(a.topic().substring(0, a.topic().indexOf('.'))));
     assertTrue(called.size() > 5, called::toString);
     for (String medium : called) {
-      List<Assessment> alone = media.assess(job, Set.of(medium)).all();
+      List<Assessment> alone = media.assessForUse(job, Set.of(medium)).all();
       assertFalse(alone.isEmpty(), medium);
       assertTrue(alone.stream().allMatch(a -> a.topic().startsWith(medium + ".")), medium);
     }

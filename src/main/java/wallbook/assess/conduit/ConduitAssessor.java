@@ -2,6 +2,7 @@ package wallbook.assess.conduit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wallbook.assess.Assessment;
 import wallbook.record.Conduit;
 import wallbook.record.Job;
@@ -18,11 +19,17 @@ import wallbook.reference.Tables;
 public final class ConduitAssessor {
   private final Bores bores;
   private final List<Questions> questions;
-  private final BoxQuestions boxes;
+  private final Optional<BoxQuestions> boxes;
 
-  public ConduitAssessor(Tables tables) {
+  private ConduitAssessor(Tables tables, List<Questions> questions, Optional<BoxQuestions> boxes) {
     this.bores = new Bores(tables);
-    this.questions =
+    this.questions = questions;
+    this.boxes = boxes;
+  }
+
+  /** Assesses everything. */
+  public static ConduitAssessor of(Tables tables) {
+    List<Questions> questions =
         List.of(
             new StateQuestions(tables),
             new FillQuestions(tables),
@@ -30,7 +37,14 @@ public final class ConduitAssessor {
             new HeadQuestions(tables),
             new BendQuestions(tables),
             new PullQuestions(tables));
-    this.boxes = new BoxQuestions(tables);
+    return new ConduitAssessor(tables, questions, Optional.of(new BoxQuestions(tables)));
+  }
+
+  /** Assesses what decides whether anything more goes in: state, room and connectors. */
+  public static ConduitAssessor ofRoom(Tables tables) {
+    List<Questions> questions =
+        List.of(new StateQuestions(tables), new RoomQuestions(tables), new HeadQuestions(tables));
+    return new ConduitAssessor(tables, questions, Optional.empty());
   }
 
   /**
@@ -43,7 +57,7 @@ public final class ConduitAssessor {
       ConduitCase known = ConduitCase.of(job, conduit, bores);
       questions.forEach(family -> found.addAll(family.about(known, job)));
     }
-    found.addAll(boxes.about(job));
+    boxes.ifPresent(size -> found.addAll(size.about(job)));
     return List.copyOf(found);
   }
 }

@@ -1,7 +1,6 @@
 package wallbook.assess.outlook;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +32,6 @@ public final class WishAssessor {
           .thenComparing(way -> !way.atPlace())
           .thenComparing(Way::rank, Comparator.reverseOrder());
 
-  private static final Set<String> OF_WIRE = Set.of("speaker", "dc");
   private static final Assessments NOTHING_ASSESSED = new Assessments(List.of());
 
   private final List<Wish> wishes;
@@ -73,13 +71,10 @@ public final class WishAssessor {
           .map(mediumByService::get)
           .forEach(media::add);
     }
-    // How far a line can be laid on is said of speaker cable, and of any other that a zone names;
-    // what is assumed of wire is common to speakers and supplies.
-    boolean zoneOfOtherCable =
-        job.runs().stream()
-            .anyMatch(run -> job.isOfZone(run) && job.cableOf(run).medium() != Medium.SPEAKER);
-    if (zoneOfOtherCable || !Collections.disjoint(media, OF_WIRE)) {
-      media.addAll(OF_WIRE);
+    // How far a line can be laid on is said of speaker cable, and of any other that a zone names.
+    if (job.runs().stream()
+        .anyMatch(run -> job.isOfZone(run) && job.cableOf(run).medium() != Medium.SPEAKER)) {
+      media.add("speaker");
     }
     return media;
   }

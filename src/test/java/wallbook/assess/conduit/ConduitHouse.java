@@ -96,7 +96,7 @@ final class ConduitHouse {
 
   /** Every answer about the conduit and the boxes. */
   List<Assessment> answers() {
-    return new ConduitAssessor(Jobs.TABLES).assess(job());
+    return ConduitAssessor.of(Jobs.TABLES).assess(job());
   }
 
   /** The one answer to a question. */

@@ -65,7 +65,7 @@ class PullBoxSizeTest {
                 + conduit.formatted("4")
                 + conduit.formatted("3")
                 + conduit.formatted("1").replace("{place: pb}", "{space: util}"));
-    Assessments all = new Assessments(new ConduitAssessor(Jobs.TABLES).assess(job));
+    Assessments all = new Assessments(ConduitAssessor.of(Jobs.TABLES).assess(job));
     assertEquals(29, inches(all.find("pb", "conduit.box.angle").orElseThrow()), 1e-9);
     assertEquals(32, inches(all.find("pb", "conduit.box.straight").orElseThrow()), 1e-9);
   }
