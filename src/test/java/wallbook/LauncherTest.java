@@ -35,11 +35,16 @@ class LauncherTest {
     Files.createDirectories(folder.resolve("java/bin"));
     Files.copy(LAUNCHER, folder.resolve("home/bin/wallbook"));
     Files.writeString(folder.resolve("home/lib/wallbook.jar"), "no jar");
-    java(0);
+    java();
+    endingWith(0);
+  }
+
+  private void endingWith(int code) throws IOException {
+    Files.writeString(folder.resolve("java/code"), String.valueOf(code));
   }
 
   /** A Java that prints its arguments, makes the archive it is asked for, and ends with a code. */
-  private void java(int code) throws IOException {
+  private void java() throws IOException {
     Path java = folder.resolve("java/bin/java");
     Files.writeString(
         java,
@@ -51,9 +56,8 @@ class LauncherTest {
             -XX:ArchiveClassesAtExit=*) echo classes > "${argument#*=}" ;;
           esac
         done
-        exit %d
-        """
-            .formatted(code));
+        exit "$(cat "${0%/*}/../code")"
+        """);
     Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
   }
 
@@ -108,7 +112,7 @@ class LauncherTest {
 
   @Test
   void endsWithTheCodeOfTheProgram() throws Exception {
-    java(2);
+    endingWith(2);
     assertEquals(2, start("check", "job.yaml").code());
     assertEquals(2, start("check", "job.yaml").code());
   }
@@ -136,6 +140,31 @@ class LauncherTest {
     Files.delete(cache.resolve(cached().get(0)));
     assertTrue(has(start("run", "job.yaml"), "-XX:ArchiveClassesAtExit="));
     assertTrue(has(start("run", "job.yaml"), "-XX:SharedArchiveFile="));
+  }
+
+  @Test
+  void preparesClassesAnewAfterTheFirstCallThatDoesNotFail() throws Exception {
+    endingWith(64);
+    start("run", "job.yaml", "K-99");
+    Ended failing = start("run", "job.yaml", "K-98");
+    assertTrue(has(failing, "-XX:SharedArchiveFile="));
+    assertEquals(64, failing.code());
+    endingWith(0);
+    preparesAnew("-XX:SharedArchiveFile=");
+    preparesAnew("-XX:ArchiveClassesAtExit=");
+    preparesAnew("-XX:SharedArchiveFile=");
+  }
+
+  private void preparesAnew(String option) throws Exception {
+    Ended ended = start("run", "job.yaml", "K-01");
+    assertEquals(0, ended.code());
+    assertTrue(has(ended, option), option);
+  }
+
+  @Test
+  void rehearsesWhereClassesAreKeptAndNowhereElse() throws Exception {
+    assertTrue(has(start("wish", "job.yaml"), "-Dwallbook.rehearse=true"));
+    assertFalse(has(start("wish", "job.yaml"), "-Dwallbook.rehearse=true"));
   }
 
   @Test

@@ -1,7 +1,10 @@
 package wallbook.cli;
 
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -49,5 +52,24 @@ final class Inquiry {
       return Optional.empty();
     }
     return Optional.of(computation.apply(reading, wording));
+  }
+
+  /**
+   * Gives the other answers there are, unheard, in a call whose classes the launcher keeps: later
+   * calls then find prepared what this one had no use for, whatever was asked first.
+   *
+   * @param answers prints answers about a job
+   * @throws TemplateProblem if there are no words for the language
+   */
+  void rehearse(Groundwork groundwork, BiConsumer<Composition, PrintWriter> answers)
+      throws TemplateProblem {
+    if (Boolean.getBoolean("wallbook.rehearse")) {
+      PrintWriter unheard = new PrintWriter(Writer.nullWriter());
+      compute(
+              groundwork,
+              new Console(unheard, unheard, false),
+              (reading, wording) -> Computation.of(reading, groundwork.tables(), wording))
+          .ifPresent(whole -> answers.accept(whole, unheard));
+    }
   }
 }

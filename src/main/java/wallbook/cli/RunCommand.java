@@ -1,7 +1,10 @@
 package wallbook.cli;
 
+import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -63,9 +66,22 @@ final class RunCommand implements Callable<Integer> {
     if (run.isEmpty()) {
       return unknown(composition);
     }
-    new RunSheetPrinter(composition.wording(), console.out())
-        .print(new RunSheetComposer(composition).compose(run.get()));
+    print(composition, List.of(run.get()), console.out());
+    inquiry.rehearse(groundwork, RunCommand::answerOfEachSort);
     return ExitCode.CLEAN;
+  }
+
+  private static void answerOfEachSort(Composition composition, PrintWriter out) {
+    Job job = composition.job();
+    Map<List<Object>, Run> ofEachSort = new LinkedHashMap<>();
+    job.runs().forEach(r -> ofEachSort.put(List.of(job.cableOf(r).medium(), r.condition()), r));
+    print(composition, ofEachSort.values(), out);
+  }
+
+  private static void print(Composition composition, Iterable<Run> runs, PrintWriter out) {
+    RunSheetPrinter printer = new RunSheetPrinter(composition.wording(), out);
+    RunSheetComposer composer = new RunSheetComposer(composition);
+    runs.forEach(run -> printer.print(composer.compose(run)));
   }
 
   private Optional<Run> find(Job job) {

@@ -1,5 +1,6 @@
 package wallbook.cli;
 
+import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +76,17 @@ final class WishCommand implements Callable<Integer> {
                     groundwork.tables(),
                     wording,
                     job -> asked.map(w -> assessor.media(job, w)).orElse(Set.of())));
-    return computed.isEmpty() ? ExitCode.ERRORS : answer(computed.get(), assessor, asked);
+    if (computed.isEmpty()) {
+      return ExitCode.ERRORS;
+    }
+    int code = answer(computed.get(), assessor, asked);
+    inquiry.rehearse(groundwork, WishCommand::answerAll);
+    return code;
+  }
+
+  private static void answerAll(Composition composition, PrintWriter out) {
+    WishPrinter printer = new WishPrinter(composition, out);
+    composition.wishes().forEach(answer -> printer.print(answer.wish(), List.of(answer)));
   }
 
   private int answer(Composition composition, WishAssessor assessor, Optional<Wish> asked) {
