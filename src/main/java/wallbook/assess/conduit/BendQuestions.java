@@ -36,8 +36,8 @@ final class BendQuestions implements Questions {
   @Override
   public List<Assessment> about(ConduitCase conduit, Job job) {
     List<Assessment> found = new ArrayList<>();
-    family(conduit.conduit()).ifPresent(row -> found.add(total(conduit, "conduit.bends.nec", row)));
-    found.add(total(conduit, "conduit.bends.tia-569", practice));
+    family(conduit.conduit()).ifPresent(row -> found.add(total(conduit, "nec", row)));
+    found.add(total(conduit, "tia-569", practice));
     found.add(single(conduit));
     found.add(length(conduit));
     found.addAll(boxes.about(conduit));
@@ -49,7 +49,8 @@ final class BendQuestions implements Questions {
     return limits.find("nec", conduit.type().word().replace('_', '-'));
   }
 
-  private Assessment total(ConduitCase conduit, String topic, Row rule) {
+  private Assessment total(ConduitCase conduit, String authority, Row rule) {
+    String topic = "conduit.bends." + authority;
     Assessment.Builder asked = Assessment.of(conduit.id(), topic, Phrase.of(topic + ".asked"));
     return worst(
         conduit, asked, PullSection::totalBend, Angle.degrees(rule.number("total_deg")), rule);
