@@ -180,7 +180,7 @@ final class BuildCommand implements Callable<Integer> {
         AnnexPassword.read(annexPassword.get(), wording.say("build.annex-password"));
     if (password.isEmpty()) {
       throw new CommandLine.ParameterException(
-          spec.commandLine(), "the password of the annex is blank: nothing would be locked");
+          spec.commandLine(), "The password of the annex is blank: nothing would be locked");
     }
     return password;
   }

@@ -98,7 +98,7 @@ final class LabelsCommand implements Callable<Integer> {
           ? refuse(findings.inReportOrder(), wording)
           : new SheetList(wording, console).print(all);
     }
-    Path file = record.orElseThrow(() -> sheets.refused("a record is wanted: RECORD"));
+    Path file = record.orElseThrow(() -> sheets.refused("A record is wanted: RECORD"));
     Reading reading = Reading.of(file, tables);
     Wording wording = readers.wording(reading.about(), source);
     if (reading.job().isEmpty()) {

@@ -94,6 +94,7 @@ public final class Main implements Runnable {
     line.getSubcommands()
         .values()
         .forEach(c -> c.getCommandSpec().exitCodeOnInvalidInput(ExitCode.USAGE));
+    line.setParameterExceptionHandler((mistake, all) -> misunderstood(mistake, err));
     line.setExecutionExceptionHandler(
         (exception, failed, parsed) -> {
           err.println("wallbook: " + exception.getMessage());
@@ -111,6 +112,15 @@ public final class Main implements Runnable {
             .filter(c -> args.length > 0 && args[0].equals(c.getAnnotation(Command.class).name()))
             .toList();
     return called.isEmpty() ? COMMANDS : called;
+  }
+
+  /** Says what was not understood, and where the whole usage stands instead of printing it. */
+  private static int misunderstood(CommandLine.ParameterException mistake, PrintWriter err) {
+    CommandSpec command = mistake.getCommandLine().getCommandSpec();
+    err.println(mistake.getMessage());
+    CommandLine.UnmatchedArgumentException.printSuggestions(mistake, err);
+    err.println("\"" + command.qualifiedName() + " --help\" says what can be given.");
+    return ExitCode.USAGE;
   }
 
   private static LabelKind labelKind(String name) {
