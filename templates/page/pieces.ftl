@@ -225,6 +225,7 @@ ${photo(view.figure)}
 <#macro service service>
 <article data-view="services" id="${service.anchor}">
 <h2>${service.name}</h2>
+<#if service.wishes?has_content><p>${say("page.towards", {"wishes": service.wishes?join(", ")})}</p></#if>
 <p>${say("page.carriers-text")}</p>
 <#if service.waiting?has_content>
 <h3>${say("page.carriers-waiting")}</h3>

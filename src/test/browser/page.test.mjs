@@ -218,6 +218,19 @@ test('what is not there is said not to be there', async () => {
   });
 });
 
+for (const [typed, title] of [
+  ['one more camera', 'Power, PoE class 3 (a camera)'], ['faster internet', '10 Gb/s network (10GBASE-T)'],
+  ['drill', 'Before drilling into a wall'],
+]) {
+  test(`who asks for "${typed}" is led to ${title}`, async () => {
+    await open('lakeside', '#find/' + encodeURIComponent(typed), {}, async (page) => {
+      await page.locator('#hits a', { hasText: title }).click();
+      await page.waitForFunction(() => !document.querySelector('#found.current'));
+      assert.match(await page.locator('.current').textContent(), new RegExp(title.slice(0, 10)));
+    });
+  });
+}
+
 test('going back from a find leads to the list it was found in, and back again', async () => {
   await open('lakeside', '#room/kitchen', {}, async (page) => {
     await type(page, 'office');

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import wallbook.compose.page.PageView.AnchoredCaution;
 import wallbook.compose.page.PageView.ServiceCard;
 import wallbook.compose.page.PageView.SystemCard;
 
@@ -87,7 +88,29 @@ final class Entries {
   Entries services(List<ServiceCard> services) {
     for (ServiceCard service : services) {
       int count = service.waiting().size() + service.busy().size();
-      add(service.anchor(), "", "service", service.name(), words.cables(count), "");
+      String detail =
+          service.wishes().isEmpty()
+              ? words.cables(count)
+              : words.say(
+                  "cables-towards",
+                  "cables",
+                  words.cables(count),
+                  "wishes",
+                  String.join(", ", service.wishes()));
+      add(service.anchor(), "", "service", service.name(), detail, "");
+    }
+    return this;
+  }
+
+  Entries cautions(List<AnchoredCaution> cautions) {
+    for (AnchoredCaution caution : cautions) {
+      add(
+          caution.anchor(),
+          "",
+          "caution",
+          caution.caution().heading(),
+          caution.caution().text(),
+          "");
     }
     return this;
   }

@@ -69,7 +69,13 @@ public final class PageComposer {
     List<ConduitCard> conduits =
         new ConduitCards(disclosed, outlook, wording, words, carries).all();
     List<SystemCard> systems = job.systems().stream().map(this::system).toList();
-    List<ServiceCard> services = new ServiceCards(job, outlook, wording, words, carries).all();
+    List<ServiceCard> services =
+        new ServiceCards(job, outlook, wording, words, carries, new ServiceWishes(TABLES, wording))
+            .all();
+    List<AnchoredCaution> cautions =
+        Arrays.stream(Caution.values())
+            .map(c -> new AnchoredCaution(Anchors.of(c), words.caution(c)))
+            .toList();
     return new PageView(
         job.facts().title(),
         job.facts().address(),
@@ -88,9 +94,7 @@ public final class PageComposer {
         contacts(),
         job.facts().jurisdiction(),
         job.facts().codes(),
-        Arrays.stream(Caution.values())
-            .map(c -> new AnchoredCaution(Anchors.of(c), words.caution(c)))
-            .toList(),
+        cautions,
         symbols(),
         photos.leftOut() == 0
             ? Optional.empty()
@@ -103,6 +107,7 @@ public final class PageComposer {
             .conduits(conduits)
             .systems(systems)
             .services(services)
+            .cautions(cautions)
             .all());
   }
 

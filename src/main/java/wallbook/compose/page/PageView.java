@@ -94,9 +94,15 @@ public record PageView(
     }
   }
 
-  /** A service and the cables that could carry it. */
-  public record ServiceCard(String anchor, String name, List<Carrier> waiting, List<Carrier> busy) {
+  /**
+   * A service and the cables that could carry it.
+   *
+   * @param wishes what owners wish for that it helps towards
+   */
+  public record ServiceCard(
+      String anchor, String name, List<String> wishes, List<Carrier> waiting, List<Carrier> busy) {
     public ServiceCard {
+      wishes = List.copyOf(wishes);
       waiting = List.copyOf(waiting);
       busy = List.copyOf(busy);
     }

@@ -24,14 +24,22 @@ final class ServiceCards {
   private final Wording wording;
   private final PageWords words;
   private final Carries carries;
+  private final ServiceWishes wishes;
   private final Speech speech;
 
-  ServiceCards(Job job, Outlook outlook, Wording wording, PageWords words, Carries carries) {
+  ServiceCards(
+      Job job,
+      Outlook outlook,
+      Wording wording,
+      PageWords words,
+      Carries carries,
+      ServiceWishes wishes) {
     this.job = job;
     this.outlook = outlook;
     this.wording = wording;
     this.words = words;
     this.carries = carries;
+    this.wishes = wishes;
     this.speech = new Speech(wording, words.describe());
   }
 
@@ -56,6 +64,7 @@ final class ServiceCards {
                 new ServiceCard(
                     Anchors.ofService(service.getKey()),
                     service.getValue(),
+                    wishes.of(service.getKey()),
                     sureFirst(waiting.getOrDefault(service.getKey(), List.of())),
                     sureFirst(busy.getOrDefault(service.getKey(), List.of()))))
         .sorted(Comparator.comparing(ServiceCard::name, String.CASE_INSENSITIVE_ORDER))
