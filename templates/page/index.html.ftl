@@ -24,11 +24,10 @@ ${script}
 <body>
 <#compress>
 <a class="skip" href="#main">${say("page.skip")}</a>
-<header>
-<div class="name">
+<header class="name">
 <h1><a href="#start">${view.title}</a></h1>
 <p>${say("theme.revision")} ${facts.revision}, ${facts.issued}<#if view.address??> · ${view.address}</#if></p>
-</div>
+</header>
 <form role="search" class="needs-script" id="search">
 <label for="query">${say("page.search")}</label>
 <div class="field">
@@ -50,11 +49,10 @@ ${script}
 <li><a href="#about" data-part="about">${say("page.about")}</a></li>
 </ul>
 </nav>
-</header>
-<p role="status" class="count needs-script" id="count" data-none="${say("page.found-none")}" data-one="${say("page.found.one", {"count": "{count}"})}" data-other="${say("page.found.other", {"count": "{count}"})}" data-first="${say("page.found-first", {"count": "{count}", "shown": "{shown}"})}"></p>
+<p role="status" class="count needs-script" id="count" data-none="${say("page.found-none")}" data-one="${say("page.found.one", {"count": "{count}"})}" data-other="${say("page.found.other", {"count": "{count}"})}" data-near="${say("page.found-near")}" data-first="${say("page.found-first", {"count": "{count}", "shown": "{shown}"})}"></p>
 <main id="main" tabindex="-1">
 <section data-view="found" id="found" class="needs-script">
-<h2>${say("page.found-heading")}</h2>
+<h2 class="unseen">${say("page.found-heading")}</h2>
 <ul role="list" id="hits"></ul>
 <p id="unfound" hidden>${say("page.unfound")}<#if view.copy == "REDUCED"> ${say("page.unfound-withheld")}</#if></p>
 </section>
@@ -81,7 +79,7 @@ ${script}
 </#if>
 </section>
 
-<#list view.rooms as room><@p.room room/></#list>
+<#list view.rooms as room><@p.room room view.copy == "REDUCED"/></#list>
 
 <section data-view="cables" id="cables">
 <h2>${say("page.cables-heading")}</h2>
@@ -177,7 +175,8 @@ ${script}
 <h2>${say("page.about-heading")}</h2>
 <p>${say("page.about-text")}</p>
 <#if view.copy == "REDUCED"><p>${say("page.copy-reduced")}</p></#if>
-<p><a id="record" download="job.yaml" href="${recordData}" data-sha256="${recordDigest}"><#if view.copy == "OWNERS">${say("page.record")}<#else>${say("page.record-extract")}</#if></a>. ${say("page.record-text")}</p>
+<p><a id="record" class="alone" download="job.yaml" href="${recordData}" data-sha256="${recordDigest}"><#if view.copy == "OWNERS">${say("page.record")}<#else>${say("page.record-extract")}</#if></a></p>
+<p>${say("page.record-text")}</p>
 <#if view.photosLeftOut??><p>${view.photosLeftOut}</p></#if>
 <h3>${say("page.signs")}</h3>
 <ul role="list" class="signs">
@@ -187,7 +186,7 @@ ${script}
 </ul>
 <#if view.symbols??>
 <h3>${say("page.symbols")}</h3>
-<@p.figure drawing=view.symbols plain=true/>
+<@p.figure view.symbols/>
 </#if>
 <#if view.notes?has_content>
 <h3 id="notes">${say("page.notes-heading")}</h3>

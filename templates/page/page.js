@@ -5,7 +5,9 @@
   const root = document.documentElement;
   const FIND = 'find/';
   const MOST = 100;
-  const EXACT = 8;
+  const EXACT = 9;
+  const FEW = 10;
+  const LOW = 480; // of a lower window the head of the page takes too much
   root.classList.add('js');
 
   // Text reduced to what somebody reads out: no accents, no capitals.
@@ -33,6 +35,8 @@
     const views = Array.from(main.querySelectorAll('[data-view]'));
     const parts = Array.from(document.querySelectorAll('[data-part]'));
     const title = document.title;
+    let begun = false; // whether the search has a place of its own in what "back" goes through
+    let marked = []; // what is marked at present
     const entries = JSON.parse(document.getElementById('entries').textContent).map(
       function (cells) {
         return {
@@ -44,6 +48,7 @@
           name: bare(cells[3]),
           titleWords: words(cells[3]),
           allWords: words(cells.slice(1).join(' ')),
+          said: ' ' + words(cells.slice(1).join(' ')).join(' ') + ' ',
           all: bare(cells.slice(1).join(' '))
         };
       });
@@ -54,13 +59,13 @@
         return EXACT;
       }
       if (entry.name === key) {
-        return 7;
+        return 8;
       }
       if (entry.label && entry.label.startsWith(key)) {
-        return 6;
+        return 7;
       }
       if (entry.name.startsWith(key)) {
-        return 5;
+        return 6;
       }
       function begin(list) {
         return asked.every(function (word) {
@@ -68,6 +73,10 @@
         });
       }
       if (begin(entry.titleWords)) {
+        return 5;
+      }
+      // Several words that stand there just so, as in "port 12".
+      if (asked.length > 1 && entry.said.includes(' ' + asked.join(' ') + ' ')) {
         return 4;
       }
       if (begin(entry.allWords)) {
@@ -93,6 +102,43 @@
         .sort(function (a, b) { return b.worth - a.worth || a.place - b.place; });
     }
 
+    // How many letters apart two texts are: one more, one less, another one, or two in turn.
+    function apart(one, other) {
+      let above = [];
+      let row = Array.from({length: other.length + 1}, function (unused, at) { return at; });
+      for (let i = 1; i <= one.length; i++) {
+        const next = [i];
+        for (let j = 1; j <= other.length; j++) {
+          const same = one[i - 1] === other[j - 1];
+          next[j] = Math.min(row[j] + 1, next[j - 1] + 1, row[j - 1] + (same ? 0 : 1));
+          if (i > 1 && j > 1 && one[i - 1] === other[j - 2] && one[i - 2] === other[j - 1]) {
+            next[j] = Math.min(next[j], above[j - 2] + 1);
+          }
+        }
+        above = row;
+        row = next;
+      }
+      return row[other.length];
+    }
+
+    // What is written much like a text that nothing is called: one letter apart, of six letters on two.
+    function near(text) {
+      const key = bare(text);
+      if (key.length < 3) {
+        return [];
+      }
+      return entries
+        .map(function (entry, place) {
+          const other = entry.label || entry.name;
+          const most = key.length < 6 ? 1 : 2;
+          const far = Math.abs(other.length - key.length) > most ? most + 1 : apart(key, other);
+          return {entry: entry, place: place, far: far, most: most};
+        })
+        .filter(function (hit) { return hit.far <= hit.most; })
+        .sort(function (a, b) { return a.far - b.far || a.place - b.place; })
+        .slice(0, FEW);
+    }
+
     function cell(name, text) {
       const made = document.createElement('span');
       made.className = name;
@@ -108,7 +154,7 @@
       count.textContent = say.replace('{count}', found).replace('{shown}', MOST);
     }
 
-    function list(found) {
+    function list(found, alike) {
       hits.replaceChildren.apply(hits, found.slice(0, MOST).map(function (hit) {
         const item = document.createElement('li');
         const link = document.createElement('a');
@@ -119,16 +165,23 @@
         item.append(link);
         return item;
       }));
-      unfound.hidden = found.length > 0;
-      tell(found.length);
+      unfound.hidden = found.length > 0 && !alike;
+      if (alike) {
+        count.textContent = count.dataset.near;
+      } else {
+        tell(found.length);
+      }
     }
 
     // Shows the view and no other.
     function show(view) {
       views.forEach(function (other) { other.classList.toggle('current', other === view); });
+      root.classList.toggle('inside', view.id !== 'start');
       parts.forEach(function (part) {
         if (part.dataset.part === view.dataset.view) {
           part.setAttribute('aria-current', 'page');
+          const row = part.closest('ul');
+          row.scrollLeft = part.offsetLeft - (row.clientWidth - part.offsetWidth) / 2;
         } else {
           part.removeAttribute('aria-current');
         }
@@ -139,7 +192,7 @@
     }
 
     function focus(target) {
-      if (!target.hasAttribute('tabindex')) {
+      if (!target.matches('[tabindex], a')) {
         target.setAttribute('tabindex', '-1');
       }
       target.focus({preventScroll: true});
@@ -147,12 +200,10 @@
 
     // Marks what an address names, in the list and on the drawings.
     function mark(target) {
-      main.querySelectorAll('.here').forEach(function (old) { old.classList.remove('here'); });
-      if (target) {
-        target.classList.add('here');
-        main.querySelectorAll('svg a[href="#' + CSS.escape(target.id) + '"]').forEach(
-          function (link) { link.classList.add('here'); });
-      }
+      marked.forEach(function (old) { old.classList.remove('here'); });
+      marked = !target ? [] : [target].concat(
+        Array.from(main.querySelectorAll('svg a[href="#' + CSS.escape(target.id) + '"]')));
+      marked.forEach(function (it) { it.classList.add('here'); });
     }
 
     function address() {
@@ -183,7 +234,9 @@
       clear.hidden = !text;
       mark(null);
       show(view);
-      list(find(text));
+      const found = find(text);
+      const alike = found.length ? [] : near(text);
+      list(found.length ? found : alike, alike.length > 0);
     }
 
     // Goes where the address says. At the beginning the focus stays where it is, unless there is an
@@ -213,7 +266,8 @@
       clear.hidden = true;
       count.textContent = '';
       const heading = show(view);
-      mark(target === view ? null : target);
+      const drawn = target.closest('svg');
+      mark(target === view ? null : drawn ? document.getElementById(hrefOf(target)) : target);
       if (!first || wanted) {
         settle(target, view, heading);
       }
@@ -225,10 +279,17 @@
       }
     }
 
+    function hrefOf(link) {
+      return link.getAttribute('href').slice(1);
+    }
+
     function settle(target, view, heading) {
       focus(target === view ? heading : target);
-      if (target === view) {
+      if (target === view && window.innerHeight > LOW) {
         window.scrollTo(0, 0);
+      } else if (target.closest('svg')) {
+        target.closest('.plan').scrollIntoView({block: 'nearest'});
+        target.scrollIntoView({block: 'center', inline: 'center'});
       } else {
         target.scrollIntoView({block: 'start'});
       }
@@ -240,11 +301,15 @@
         waiting = 0;
         const text = query.value.trim();
         const before = address();
-        if (!text && before.startsWith(FIND)) {
+        if (!text && begun && before.startsWith(FIND)) {
+          begun = false;
           history.back();
+        } else if (!text && main.querySelector('#found.current')) {
+          location.replace('#start');
         } else if (before.startsWith(FIND)) {
           location.replace('#' + FIND + encodeURIComponent(text));
         } else if (text) {
+          begun = true;
           location.hash = FIND + encodeURIComponent(text);
         }
       }, 60);
@@ -258,11 +323,9 @@
       const found = find(query.value);
       if (found.length === 1 || (found.length > 1 && found[0].worth === EXACT)) {
         location.hash = found[0].entry.anchor;
-      } else if (found.length > 1) {
-        search(query.value.trim());
-        hits.querySelector('a').focus();
       } else {
         search(query.value.trim());
+        (hits.querySelector('a') || query).focus();
       }
     });
 
@@ -270,6 +333,31 @@
       query.value = '';
       query.dispatchEvent(new Event('input'));
       query.focus();
+    });
+
+    // Enlarges a drawing, with what is marked on it in the middle of its frame.
+    main.addEventListener('click', function (event) {
+      const button = event.target.closest('.plan button');
+      if (!button) {
+        return;
+      }
+      const figure = button.closest('.plan');
+      const sheet = figure.querySelector('.sheet');
+      const large = figure.classList.toggle('large');
+      const said = button.textContent;
+      button.textContent = button.dataset.other;
+      button.dataset.other = said;
+      sheet.removeAttribute('tabindex');
+      if (large) {
+        sheet.tabIndex = 0;
+        const at = figure.querySelector('.here') || figure.querySelector('svg');
+        const it = at.getBoundingClientRect();
+        const frame = sheet.getBoundingClientRect();
+        sheet.scrollBy(
+          it.left + it.width / 2 - frame.left - frame.width / 2,
+          it.top + it.height / 2 - frame.top - frame.height / 2);
+      }
+      figure.scrollIntoView({block: 'nearest'});
     });
 
     query.addEventListener('focus', function () { query.select(); });

@@ -1,10 +1,13 @@
 <#-- Pieces of the offline page, one for each kind of card. -->
 <#-- A state or verdict: its sign is set by the stylesheet, its word always stands beside it. -->
 <#macro chip sign><i class="${sign.key}">${sign.word}</i></#macro>
-<#-- A drawing without links in it is made a stop for the keyboard, which scrolls it sideways. -->
-<#macro figure drawing plain=false>
-<figure class="plan"<#if plain> tabindex="0"</#if>>
+<#-- A drawing fits the width; enlarged, it is moved about in its frame. -->
+<#macro figure drawing>
+<figure class="plan">
+<div class="sheet">
 ${plan(drawing)}
+</div>
+<button type="button" class="needs-script" data-other="${say("page.whole")}">${say("page.enlarge")}</button>
 </figure>
 </#macro>
 <#macro facts rows>
@@ -16,7 +19,7 @@ ${plan(drawing)}
 </dl>
 </#if>
 </#macro>
-<#macro ref it><#if it.anchor??><a href="#${it.anchor}">${it.text}</a><#else>${it.text}</#if></#macro>
+<#macro ref it><#if it.anchor??><a class="alone" href="#${it.anchor}">${it.text}</a><#else>${it.text}</#if></#macro>
 <#macro links rows>
 <ul role="list" class="choices">
 <#list rows as link>
@@ -40,14 +43,19 @@ ${photo(view.figure)}
 </figure>
 </#list>
 </#macro>
-<#macro room room>
+<#macro room room reduced>
 <article data-view="rooms" id="${room.anchor}">
 <h2>${room.name}</h2>
 <p class="sub">${room.floor}</p>
 <#if room.note??><p>${room.note}</p></#if>
 <#if room.plan??><@figure room.plan/></#if>
+<#if room.cautions?has_content>
+<p>${say("page.cautions-first")}:</p>
+<@links room.cautions/>
+</#if>
 <#if room.walls?has_content>
 <details class="walls"><summary>${say("page.walls")}</summary>
+<p>${say("page.walls-text")}<#if reduced> ${say("page.unfound-withheld")}</#if></p>
 <#list room.walls as wall>
 <h3>${wall.frame.title}</h3>
 <@figure wall/>
@@ -63,6 +71,7 @@ ${photo(view.figure)}
 <section id="${place.anchor}" class="part place">
 <h3>${place.name}<#if place.label??> <span class="label">${place.label}</span></#if></h3>
 <p class="sub">${place.kind}: ${place.where}</p>
+<#if place.onPlan><p class="lead"><a class="alone" href="#plan/${place.anchor}">${say("page.on-plan")}</a></p></#if>
 <#if place.note??><p>${place.note}</p></#if>
 <@facts place.facts/>
 <#if place.cables?has_content><@cables place.cables/><#else><p>${say("page.no-cable")}</p></#if>
@@ -77,10 +86,6 @@ ${photo(view.figure)}
 <#if room.conduits?has_content>
 <h3>${say("page.conduits-here")}</h3>
 <@links room.conduits/>
-</#if>
-<#if room.cautions?has_content>
-<h3>${say("page.cautions-first")}</h3>
-<@links room.cautions/>
 </#if>
 </article>
 </#macro>
@@ -152,8 +157,17 @@ ${photo(view.figure)}
 <#macro head head>
 <article data-view="heads" id="${head.anchor}">
 <h2>${head.name}</h2>
-<p class="sub">${head.kind}; ${head.where}. <a href="#${head.room.anchor}">${say("page.to-room", {"room": head.room.text})}</a></p>
+<p class="sub">${head.kind}; ${head.where}</p>
+<p class="lead"><a class="alone" href="#${head.room.anchor}">${say("page.to-room", {"room": head.room.text})}</a></p>
 <#if head.note??><p>${head.note}</p></#if>
+<#if head.panels?size gt 1>
+<h3>${say("page.panels-here")}</h3>
+<ul role="list" class="choices">
+<#list head.panels as panel>
+<li><a href="#${panel.anchor}">${panel.name}</a></li>
+</#list>
+</ul>
+</#if>
 <@photos head.photos/>
 <#list head.panels as panel>
 <section id="${panel.anchor}" class="part panel">

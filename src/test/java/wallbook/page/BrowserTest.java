@@ -16,7 +16,9 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.TestFactory;
+import wallbook.Jobs;
 import wallbook.compose.disclosure.Recipient;
+import wallbook.record.Job;
 
 /**
  * The page in a real browser: search, addresses, keyboard, phone, print, accessibility. The tests
@@ -39,8 +41,15 @@ class BrowserTest {
     Files.createDirectories(PAGES);
     write("lakeside", SamplePage.html("lakeside", Recipient.PAGE));
     write("owner", SamplePage.html("lakeside", Recipient.OWNER));
+    write("spanish", spanish());
     write("hostile", HostileJob.html());
     return outcomes(run());
+  }
+
+  private static String spanish() {
+    Job job = Jobs.sample("lakeside");
+    return SamplePage.html(
+        job, SamplePage.view(job, Recipient.PAGE, SamplePage.SPANISH), SamplePage.SPANISH);
   }
 
   private static Optional<String> lacking() {

@@ -140,6 +140,31 @@ class PageTest {
     assertEquals(listed, new HashSet<>(touched));
   }
 
+  @Test
+  void aPlaceWithAPositionLeadsToItsMarkAndOneWithoutDoesNot() {
+    Job job =
+        Jobs.job(
+            """
+            floors:
+              - {id: ground, name: Ground floor, level: 0, elevation: 0 ft}
+            spaces:
+              - id: den
+                name: Den
+                floor: ground
+                kind: living
+                outline: [[0 ft, 0 ft], [10 ft, 0 ft], [10 ft, 8 ft], [0 ft, 8 ft]]
+            places:
+              - {id: plate, name: Plate, space: den, kind: wall_plate, use: data, wall: A, offset: 3 ft, height: 16 in}
+              - {id: box, name: Box, space: den, kind: wall_plate, use: data}
+            """);
+    Document page =
+        Jsoup.parse(
+            SamplePage.html(
+                job, SamplePage.view(job, Recipient.PAGE, SamplePage.ENGLISH), SamplePage.ENGLISH));
+    assertEquals(List.of("#plan/place/plate"), page.select(".place .lead a").eachAttr("href"));
+    assertEquals("a", page.getElementById("plan/place/plate").normalName());
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"lakeside", "flat"})
   void theSpanishPageIsSpanish(String sample) {

@@ -40,6 +40,7 @@ public record RoomCard(
   /**
    * A plate, box, ceiling point or exterior end with its cables.
    *
+   * @param onPlan whether it is marked on the plan of its room
    * @param facts of an exterior end: its cover, what is coiled there, what stands in the way
    */
   public record PlaceCard(
@@ -48,6 +49,7 @@ public record RoomCard(
       Optional<String> label,
       String kind,
       String where,
+      boolean onPlan,
       List<FactView> facts,
       List<CableLine> cables,
       Optional<String> note) {

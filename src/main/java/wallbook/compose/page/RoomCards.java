@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wallbook.compose.Caution;
 import wallbook.compose.FactView;
 import wallbook.compose.drawing.Drawing;
+import wallbook.compose.drawing.RoomPlan;
+import wallbook.compose.drawing.Target;
 import wallbook.compose.figure.PlanDrawings;
 import wallbook.compose.page.PageView.FloorView;
 import wallbook.compose.page.RoomCard.PlaceCard;
@@ -63,14 +67,21 @@ final class RoomCards {
 
   private RoomCard card(Space space) {
     List<Place> places = job.placesIn(space);
+    Optional<RoomPlan> plan = drawings.room(space, places).filter(p -> !p.marks().isEmpty());
+    Set<String> marked =
+        plan.stream()
+            .flatMap(p -> p.marks().stream())
+            .flatMap(mark -> mark.target().stream())
+            .map(Target::reference)
+            .collect(Collectors.toSet());
     return new RoomCard(
         words.anchors().of(space),
         space.name(),
         job.floor(space.floor()).name(),
-        drawings.room(space, places).filter(p -> !p.marks().isEmpty()).map(Drawing.class::cast),
+        plan.map(Drawing.class::cast),
         drawings.elevations(space, places),
         photos.of(space),
-        places.stream().map(this::card).toList(),
+        places.stream().map(place -> card(place, marked)).toList(),
         job.heads().stream()
             .filter(h -> h.space().equals(space.id()))
             .map(h -> new Link(words.anchors().of(h), h.name()))
@@ -83,13 +94,14 @@ final class RoomCards {
         space.note());
   }
 
-  private PlaceCard card(Place place) {
+  private PlaceCard card(Place place, Set<String> marked) {
     return new PlaceCard(
         words.anchors().of(place),
         place.name(),
         place.label(),
         words.describe().word(place.kind()),
         words.describe().where(place),
+        marked.contains(words.anchors().of(place)),
         job.stubOuts().stream()
             .filter(s -> s.place().equals(place.id()))
             .flatMap(s -> facts(s).stream())

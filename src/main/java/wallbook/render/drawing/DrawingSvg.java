@@ -1,6 +1,8 @@
 package wallbook.render.drawing;
 
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import wallbook.compose.drawing.ConduitSection;
 import wallbook.compose.drawing.Drawing;
 import wallbook.compose.drawing.FloorPlan;
@@ -53,12 +55,22 @@ public final class DrawingSvg implements FigureRenderer {
 
   /**
    * The {@code svg} element of a drawing for a screen, where a touch leads to the anchor named by
-   * the {@linkplain wallbook.compose.drawing.Target reference} of what is touched.
+   * the {@linkplain wallbook.compose.drawing.Target reference} of what is touched. In the plan of a
+   * room, where each place stands once in a page, an address leads back to its mark: {@code plan/}
+   * and the reference.
    *
    * @throws IllegalStateException if the sheet is too small for what it must hold
    */
   public String touchable(Drawing drawing) {
-    return SvgWriter.touchable(scene(drawing), drawing.frame());
+    return SvgWriter.touchable(scene(drawing), drawing.frame(), named(drawing));
+  }
+
+  private static Set<String> named(Drawing drawing) {
+    Set<String> references = new HashSet<>();
+    if (drawing instanceof RoomPlan plan) {
+      plan.marks().forEach(mark -> mark.target().ifPresent(t -> references.add(t.reference())));
+    }
+    return references;
   }
 
   static Scene scene(Drawing drawing) {

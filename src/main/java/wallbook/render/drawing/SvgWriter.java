@@ -1,6 +1,7 @@
 package wallbook.render.drawing;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import wallbook.compose.drawing.Frame;
 
@@ -46,8 +47,11 @@ final class SvgWriter {
   /**
    * The same drawing for a screen: what leads somewhere is covered by a link. The picture itself is
    * hidden from screen readers, which meet the links by their names instead.
+   *
+   * @param named references of those that have an anchor of their own, {@code plan/} and the
+   *     reference, by which an address leads to them
    */
-  static String touchable(Scene scene, Frame frame) {
+  static String touchable(Scene scene, Frame frame, Set<String> named) {
     SvgWriter writer = new SvgWriter(true);
     boolean leads = !scene.touches().isEmpty();
     writer.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\"");
@@ -57,13 +61,17 @@ final class SvgWriter {
     writer.out.append("><g aria-hidden=\"true\">\n");
     scene.items().forEach(writer::item);
     writer.out.append("</g>\n");
-    scene.touches().forEach(writer::touch);
+    scene.touches().forEach(touch -> writer.touch(touch, named));
     return writer.out.append("</svg>\n").toString();
   }
 
-  private void touch(Scene.Touch touch) {
+  private void touch(Scene.Touch touch, Set<String> named) {
+    String reference = PlainText.xml(touch.target().reference());
     out.append("<a");
-    attribute("href", "#" + PlainText.xml(touch.target().reference()));
+    if (named.contains(touch.target().reference())) {
+      attribute("id", "plan/" + reference);
+    }
+    attribute("href", "#" + reference);
     attribute("aria-label", PlainText.xml(touch.target().name()));
     // An area without ink is touched only if it says so.
     attribute("pointer-events", "all");
