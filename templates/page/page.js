@@ -39,6 +39,7 @@
     let marked = []; // what is marked at present
     const entries = JSON.parse(document.getElementById('entries').textContent).map(
       function (cells) {
+        const allWords = words(cells.slice(1).join(' '));
         return {
           anchor: cells[0],
           kind: cells[2],
@@ -47,8 +48,8 @@
           label: bare(cells[1]),
           name: bare(cells[3]),
           titleWords: words(cells[3]),
-          allWords: words(cells.slice(1).join(' ')),
-          said: ' ' + words(cells.slice(1).join(' ')).join(' ') + ' ',
+          allWords: allWords,
+          said: ' ' + allWords.join(' ') + ' ',
           all: bare(cells.slice(1).join(' '))
         };
       });

@@ -161,12 +161,14 @@ ${photo(view.figure)}
 <p class="lead"><a class="alone" href="#${head.room.anchor}">${say("page.to-room", {"room": head.room.text})}</a></p>
 <#if head.note??><p>${head.note}</p></#if>
 <#if head.panels?size gt 1>
+<div class="jump">
 <h3>${say("page.panels-here")}</h3>
 <ul role="list" class="choices">
 <#list head.panels as panel>
 <li><a href="#${panel.anchor}">${panel.name}</a></li>
 </#list>
 </ul>
+</div>
 </#if>
 <@photos head.photos/>
 <#list head.panels as panel>

@@ -619,6 +619,9 @@ test('print shows the part alone, with its results open, and closes them again',
       assert.equal(await page.locator(gone).isVisible(), false, gone);
     }
     assert.equal(await page.locator('h1').isVisible(), true);
+    await visit(page, '#head/rack');
+    assert.equal(await page.locator('.current .jump').isVisible(), false);
+    assert.equal(await page.locator('[id="panel/rack/P1"]').isVisible(), true);
   });
 });
 

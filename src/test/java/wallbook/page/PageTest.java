@@ -141,6 +141,18 @@ class PageTest {
   }
 
   @Test
+  void whoIsAboutToDrillIsToldBeforeTheWallsWhatTheyDoNotShow() {
+    String kept = "not in this copy";
+    Element usual = page("lakeside", Recipient.PAGE).getElementById("room/kitchen");
+    Element owners = page("lakeside", Recipient.OWNER).getElementById("room/kitchen");
+    assertTrue(usual.select("details.walls > p").text().contains(kept));
+    assertFalse(owners.select("details.walls > p").text().contains(kept));
+    assertTrue(owners.select("details.walls > p").text().contains("is not recorded"));
+    assertEquals(
+        "a", usual.select("a[href=#caution/drilling], details.walls").first().normalName());
+  }
+
+  @Test
   void aPlaceWithAPositionLeadsToItsMarkAndOneWithoutDoesNot() {
     Job job =
         Jobs.job(
