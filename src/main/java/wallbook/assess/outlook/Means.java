@@ -69,6 +69,11 @@ record Means(
     return legs.isEmpty();
   }
 
+  /** The services that its cables may carry, alternatives too. */
+  Stream<String> services() {
+    return legs.stream().flatMap(need -> need.services().stream()).flatMap(List::stream);
+  }
+
   static List<Means> all(Tables tables) {
     return tables.table("outlook-means").rows().stream().map(Means::of).toList();
   }

@@ -55,6 +55,13 @@ public final class WishAssessor {
     return wishes.stream().filter(w -> w.name().equals(name)).findFirst();
   }
 
+  /** The wishes that a service helps towards, in the order they are listed to a reader. */
+  public List<Wish> towards(String service) {
+    return wishes.stream()
+        .filter(wish -> of(wish).stream().flatMap(Means::services).anyMatch(service::equals))
+        .toList();
+  }
+
   /**
    * The media that the answers for a wish rest on, by the first word of their topics: those of the
    * services that its cables must carry, with the marks that a cable needs where it lies.
@@ -65,11 +72,7 @@ public final class WishAssessor {
       if (one.byConduit()) {
         media.add("conduit");
       }
-      one.legs().stream()
-          .flatMap(need -> need.services().stream())
-          .flatMap(List::stream)
-          .map(mediumByService::get)
-          .forEach(media::add);
+      one.services().map(mediumByService::get).forEach(media::add);
     }
     // How far a line can be laid on is said of speaker cable, and of any other that a zone names.
     if (job.runs().stream()

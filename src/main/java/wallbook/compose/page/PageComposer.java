@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import wallbook.assess.outlook.Outlook;
+import wallbook.assess.outlook.WishAssessor;
 import wallbook.compose.Caution;
 import wallbook.compose.Composition;
 import wallbook.compose.disclosure.DisclosedJob;
@@ -70,8 +71,7 @@ public final class PageComposer {
         new ConduitCards(disclosed, outlook, wording, words, carries).all();
     List<SystemCard> systems = job.systems().stream().map(this::system).toList();
     List<ServiceCard> services =
-        new ServiceCards(job, outlook, wording, words, carries, new ServiceWishes(TABLES, wording))
-            .all();
+        new ServiceCards(job, outlook, wording, words, carries, new WishAssessor(TABLES)).all();
     List<AnchoredCaution> cautions =
         Arrays.stream(Caution.values())
             .map(c -> new AnchoredCaution(Anchors.of(c), words.caution(c)))

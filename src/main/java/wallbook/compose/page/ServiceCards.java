@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import wallbook.assess.outlook.Outlook;
 import wallbook.assess.outlook.Prospect;
+import wallbook.assess.outlook.WishAssessor;
 import wallbook.compose.RunState;
 import wallbook.compose.Speech;
 import wallbook.compose.page.PageView.Carrier;
@@ -24,7 +25,7 @@ final class ServiceCards {
   private final Wording wording;
   private final PageWords words;
   private final Carries carries;
-  private final ServiceWishes wishes;
+  private final WishAssessor wishes;
   private final Speech speech;
 
   ServiceCards(
@@ -33,7 +34,7 @@ final class ServiceCards {
       Wording wording,
       PageWords words,
       Carries carries,
-      ServiceWishes wishes) {
+      WishAssessor wishes) {
     this.job = job;
     this.outlook = outlook;
     this.wording = wording;
@@ -64,7 +65,9 @@ final class ServiceCards {
                 new ServiceCard(
                     Anchors.ofService(service.getKey()),
                     service.getValue(),
-                    wishes.of(service.getKey()),
+                    wishes.towards(service.getKey()).stream()
+                        .map(wish -> wording.say(wish.words()))
+                        .toList(),
                     sureFirst(waiting.getOrDefault(service.getKey(), List.of())),
                     sureFirst(busy.getOrDefault(service.getKey(), List.of()))))
         .sorted(Comparator.comparing(ServiceCard::name, String.CASE_INSENSITIVE_ORDER))
