@@ -3,8 +3,10 @@ package wallbook.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -55,7 +57,8 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(
       names = "--watch",
-      description = "Check again whenever a record is saved, until interrupted.")
+      description =
+          "Check again whenever a record is saved, or a file it names, until interrupted.")
   private boolean watch;
 
   CheckCommand(Console console, Groundwork groundwork) {
@@ -66,22 +69,28 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws TemplateProblem, IOException, InterruptedException {
     if (!watch) {
-      return checkAll();
+      return checkAll(new HashSet<>());
     }
-    try (RecordWatch saves = new RecordWatch(records)) {
+    try (SourceWatch saves = new SourceWatch(Sources.files(records))) {
       while (true) {
-        checkAll();
+        Set<Path> files = new HashSet<>(records);
+        checkAll(files);
+        saves.follow(Sources.files(files));
         saves.awaitSave();
       }
     }
   }
 
-  private int checkAll() throws TemplateProblem {
+  /**
+   * @param named takes the files that the records name
+   */
+  private int checkAll(Set<Path> named) throws TemplateProblem {
     int worst = ExitCode.CLEAN;
     List<Finding> all = new ArrayList<>();
     Wording wording = wording(Optional.empty());
     for (Path record : records) {
       Reading reading = Reading.of(record, groundwork);
+      reading.about().map(job -> Sources.named(record, job)).ifPresent(named::addAll);
       wording = wording(Optional.of(reading));
       all.addAll(reading.findings());
       if (form == Form.TEXT) {

@@ -23,12 +23,22 @@ public final class RecordFolder {
    */
   public Optional<Path> file(String name) {
     try {
-      Path root = folder.toRealPath();
-      Path real = root.resolve(name).normalize();
-      if (!real.startsWith(root) || !Files.isRegularFile(real)) {
+      Optional<Path> place = place(name).filter(Files::isRegularFile);
+      if (place.isEmpty()) {
         return Optional.empty();
       }
-      return Optional.of(real.toRealPath()).filter(p -> p.startsWith(root));
+      Path root = folder.toRealPath();
+      return Optional.of(place.get().toRealPath()).filter(p -> p.startsWith(root));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Where the file of the given name would lie inside the folder, whether it is there or not. */
+  public Optional<Path> place(String name) {
+    try {
+      Path root = folder.toRealPath();
+      return Optional.of(root.resolve(name).normalize()).filter(p -> p.startsWith(root));
     } catch (IOException | InvalidPathException e) {
       return Optional.empty();
     }

@@ -10,9 +10,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,22 +98,20 @@ class CheckCommandTest {
   }
 
   @Test
-  @Timeout(60)
-  void aSavedRecordIsNoticed(@TempDir Path folder) throws Exception {
-    Path record = Files.writeString(folder.resolve("job.yaml"), "format: 1\n");
-    try (RecordWatch watch = new RecordWatch(List.of(record))) {
-      CompletableFuture<Void> noticed =
-          CompletableFuture.runAsync(
-              () -> {
-                try {
-                  watch.awaitSave();
-                } catch (InterruptedException e) {
-                  throw new IllegalStateException(e);
-                }
-              });
-      Files.writeString(folder.resolve("other.yaml"), "not watched\n");
-      Files.writeString(record, "format: 1\njob: {}\n");
-      noticed.get(50, TimeUnit.SECONDS);
+  @Timeout(120)
+  void watchingItChecksAgainWhenTheRecordIsSavedOrAFileItNames(@TempDir Path folder)
+      throws Exception {
+    String flat = Files.readString(Path.of(FLAT));
+    Path record = Files.writeString(folder.resolve("job.yaml"), flat);
+    try (Staying check = new Staying("check", record, "--watch")) {
+      check.await("0 errors, 0 warnings", 1);
+      String named =
+          flat.replace("  invented: yes\n", "  invented: yes\n  look: {logo: logo.png}\n");
+      Path whole = Files.writeString(folder.resolve("being-saved"), named);
+      Files.move(whole, record, StandardCopyOption.ATOMIC_MOVE);
+      assertTrue(check.await("0 errors, 1 warning", 1).contains("[photo-missing]"));
+      Files.writeString(folder.resolve("logo.png"), "no picture");
+      check.await("[photo-of-unknown-form]", 1);
     }
   }
 
