@@ -168,11 +168,7 @@ final class BuildAllCommand implements Callable<Integer> {
     Reading reading = Reading.of(record, tables);
     TemplateSource templates = TemplateSource.carried();
     if (reading.job().isEmpty()) {
-      return outcome(
-          record,
-          reading,
-          new Handover.Outcome(Optional.empty(), List.of(), List.of()),
-          Optional.empty());
+      return outcome(record, reading, Handover.Outcome.NONE, Optional.empty());
     }
     Job job = reading.job().get();
     Readers readers = Readers.OF_THE_RECORD;
@@ -183,7 +179,12 @@ final class BuildAllCommand implements Callable<Integer> {
     OfflinePage page = new OfflinePage(templates, Recipient.PAGE);
     Handover.Outcome made =
         new Handover(tables, templates, readers, Optional.empty(), page, processorsForOne(), silent)
-            .make(record, reading, into, wording, LabelOptions.usual(tables, readers.paper(job)));
+            .make(
+                reading,
+                WholeRecord.read(record, job.record()),
+                into,
+                wording,
+                LabelOptions.usual(tables, readers.paper(job)));
     Optional<String> failure =
         made.stored().isEmpty()
             ? Optional.of(wording.say(made.onLabels().get(0).message()))

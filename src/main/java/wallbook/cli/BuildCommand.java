@@ -2,12 +2,9 @@ package wallbook.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ForkJoinPool;
-import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,20 +12,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import wallbook.bundle.PackageDraft;
-import wallbook.compose.Disclosure;
-import wallbook.compose.DocumentPlan;
-import wallbook.compose.Documents;
 import wallbook.compose.disclosure.Recipient;
-import wallbook.finding.Finding;
-import wallbook.finding.Findings;
-import wallbook.record.Job;
-import wallbook.reference.Tables;
 import wallbook.render.Preparations;
 import wallbook.render.TemplateProblem;
-import wallbook.render.TemplateSource;
-import wallbook.stock.LabelKind;
-import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
 /** Builds the handover package of one record. */
@@ -42,6 +28,8 @@ import wallbook.wording.Wording;
     })
 final class BuildCommand implements Callable<Integer> {
   private final Console console;
+  private final Groundwork groundwork;
+  private Optional<String> password = Optional.empty();
 
   @Parameters(paramLabel = "RECORD", description = "Job record in YAML.")
   private Path record;
@@ -78,114 +66,54 @@ final class BuildCommand implements Callable<Integer> {
       description = "End with exit code 0 although there are warnings.")
   private boolean allowWarnings;
 
+  @Option(
+      names = "--watch",
+      description = {
+        "Build again whenever something is saved that the package is made from, until interrupted:",
+        "the record, a file it names, a template, the label sheets."
+      })
+  private boolean watch;
+
   @Spec private CommandSpec spec;
 
-  BuildCommand(Console console) {
+  BuildCommand(Console console, Groundwork groundwork) {
     this.console = console;
+    this.groundwork = groundwork;
   }
 
   @Override
-  public Integer call() throws TemplateProblem, IOException {
+  public Integer call() throws TemplateProblem, IOException, InterruptedException {
     ForkJoinPool.commonPool().execute(Preparations::documents);
-    Tables tables = new Tables();
-    TemplateSource source = readerOptions.templates();
-    Readers readers = readerOptions.readers();
-    Reading reading = Reading.of(record, tables);
-    if (reading.job().isEmpty()) {
-      Wording messages = readers.messages(reading.about(), source);
-      return refuse(reading.findings(), new FindingPrinter(messages), messages);
+    Recipient recipient = ownerCopy ? Recipient.OWNER : Recipient.PAGE;
+    HouseBuild build =
+        new HouseBuild(
+            record,
+            into,
+            readerOptions.readers(),
+            readerOptions.templates(),
+            labelOptions,
+            this::lock,
+            recipient,
+            groundwork,
+            console);
+    BuildReport report = new BuildReport(console, recipient, annexPassword.isPresent());
+    if (watch) {
+      new BuildWatch(build, report).untilInterrupted();
     }
-    Wording wording = readers.wording(reading.about(), source);
-    FindingPrinter printer = new FindingPrinter(wording);
-    Job job = reading.job().get();
-    Findings onSheets = new Findings();
-    Map<LabelKind, LabelOptions.Choice> labels =
-        labelOptions.choice(tables, readers.paper(job), onSheets);
-    if (onSheets.hasErrors()) {
-      return refuse(onSheets.inReportOrder(), printer, wording);
-    }
-    printer.print(onSheets.inReportOrder(), console.err());
-    Handover.Outcome outcome =
-        new Handover(
-                tables,
-                source,
-                readers,
-                lock(wording),
-                page(source),
-                Runtime.getRuntime().availableProcessors(),
-                console)
-            .make(record, reading, into, wording, labels);
-    if (outcome.stored().isEmpty()) {
-      return refuse(outcome.onLabels(), printer, wording);
-    }
-    printer.print(outcome.onLabels(), console.err());
-    PackageDraft.Stored stored = outcome.stored().get();
-    console.out().println(say(wording, "build.done", "folder", stored.folder()));
-    console
-        .out()
-        .println(
-            say(
-                wording,
-                "build.open",
-                "file",
-                stored.folder().resolve(Documents.all().get(0).file())));
-    console
-        .out()
-        .println(
-            say(
-                wording,
-                "build.also",
-                "files",
-                Documents.all().stream()
-                    .skip(1)
-                    .map(DocumentPlan::file)
-                    .collect(Collectors.joining(", "))));
-    console
-        .out()
-        .println(
-            say(
-                wording,
-                ownerCopy ? "build.page-owner" : "build.page",
-                "file",
-                stored.folder().resolve(OfflinePage.FILE)));
-    if (!outcome.labelFiles().isEmpty()) {
-      String files = String.join(", ", outcome.labelFiles());
-      console.out().println(say(wording, "build.labels", "files", files));
-    }
-    boolean hasAnnex =
-        Documents.all().stream().anyMatch(d -> d.disclosure() == Disclosure.OWNER_ALONE);
-    if (hasAnnex && annexPassword.isEmpty()) {
-      console.out().println(wording.say("build.annex-open"));
-    }
-    console.out().println(printer.summary(reading.findings()));
-    return allowWarnings ? ExitCode.CLEAN : outcome.exitCode(reading);
+    HouseBuild.Built built = build.make(build.read());
+    report.tellAll(built);
+    return allowWarnings && built.isStored() ? ExitCode.CLEAN : built.exitCode();
   }
 
-  private int refuse(List<Finding> findings, FindingPrinter printer, Wording wording) {
-    printer.printRefusal(findings, console.err());
-    console.err().println(wording.say("build.refused"));
-    return ExitCode.ERRORS;
-  }
-
-  private OfflinePage page(TemplateSource source) {
-    return new OfflinePage(source, ownerCopy ? Recipient.OWNER : Recipient.PAGE);
-  }
-
-  /** What locks the annex, if it is to be locked. */
+  /** What locks the annex, if it is to be locked; read or asked for once. */
   private Optional<String> lock(Wording wording) throws IOException {
-    if (annexPassword.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<String> password =
-        AnnexPassword.read(annexPassword.get(), wording.say("build.annex-password"));
-    if (password.isEmpty()) {
-      throw new CommandLine.ParameterException(
-          spec.commandLine(), "The password of the annex is blank: nothing would be locked");
+    if (annexPassword.isPresent() && password.isEmpty()) {
+      password = AnnexPassword.read(annexPassword.get(), wording.say("build.annex-password"));
+      if (password.isEmpty()) {
+        throw new CommandLine.ParameterException(
+            spec.commandLine(), "The password of the annex is blank: nothing would be locked");
+      }
     }
     return password;
-  }
-
-  private static String say(Wording wording, String key, String name, Object value) {
-    return wording.say(Phrase.of(key, name, value));
   }
 }

@@ -3,6 +3,7 @@ package wallbook.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import wallbook.bundle.PackageContents;
 import wallbook.bundle.PackageDraft;
 import wallbook.bundle.PackageWriter;
@@ -22,7 +22,6 @@ import wallbook.reference.Tables;
 import wallbook.render.TemplateProblem;
 import wallbook.render.TemplateSource;
 import wallbook.stock.LabelKind;
-import wallbook.wording.Phrase;
 import wallbook.wording.Wording;
 
 /** Makes one package: assess, compose, render, bundle. */
@@ -66,9 +65,16 @@ final class Handover {
    * @param stored where it is; empty if labels can't be printed
    * @param onLabels what is wrong with its labels
    * @param labelFiles its files of labels
+   * @param unprintable characters of the record that the font of the documents lacks
    */
   record Outcome(
-      Optional<PackageDraft.Stored> stored, List<Finding> onLabels, List<String> labelFiles) {
+      Optional<PackageDraft.Stored> stored,
+      List<Finding> onLabels,
+      List<String> labelFiles,
+      SortedSet<Integer> unprintable) {
+    /** Nothing was begun. */
+    static final Outcome NONE =
+        new Outcome(Optional.empty(), List.of(), List.of(), Collections.emptySortedSet());
 
     /** The exit code that findings on the record and on its labels call for. */
     int exitCode(Reading reading) {
@@ -84,16 +90,16 @@ final class Handover {
   /**
    * Makes the package of a job.
    *
-   * @param record the file the job was read from; every document carries it, or an extract of it
    * @param reading the job, without errors
+   * @param whole what the job was read from; every document carries it, or an extract of it
    * @param into folder that the package is stored in
    * @param labels what each kind of label is printed on
    * @throws TemplateProblem if a template can't be filled
-   * @throws IOException if the record can't be read again or the package not be stored
+   * @throws IOException if the package can't be stored
    */
   Outcome make(
-      Path record,
       Reading reading,
+      WholeRecord whole,
       Path into,
       Wording wording,
       Map<LabelKind, LabelOptions.Choice> labels)
@@ -108,7 +114,7 @@ final class Handover {
     console.progress(wording.say("build.assessing"));
     PackageParts parts =
         new PackageParts(
-            record, reading, tables, templates, wording, readers, annexPassword, console);
+            reading, whole, tables, templates, wording, readers, annexPassword, console);
     SortedSet<Integer> unprintable = new TreeSet<>();
     try (NewFolder folder = NewFolder.make(into);
         PackageDraft draft = PackageWriter.waiting(OTHER_WRITER).begin(into, contents)) {
@@ -127,21 +133,9 @@ final class Handover {
       }
       List<String> labelFiles =
           labels.keySet().stream().map(LabelKind::file).filter(files::contains).toList();
-      return new Outcome(stored, onLabels.inReportOrder(), labelFiles);
+      return new Outcome(stored, onLabels.inReportOrder(), labelFiles, unprintable);
     } finally {
       console.progressDone();
-      tellUnprintable(unprintable, wording);
-    }
-  }
-
-  /** The record may hold a sign that the books' font doesn't. */
-  private void tellUnprintable(SortedSet<Integer> characters, Wording wording) {
-    if (!characters.isEmpty()) {
-      String listed =
-          characters.stream()
-              .map(c -> "%s (U+%04X)".formatted(Character.toString(c), c))
-              .collect(Collectors.joining(", "));
-      console.err().println(wording.say(Phrase.of("build.unprintable", "characters", listed)));
     }
   }
 }

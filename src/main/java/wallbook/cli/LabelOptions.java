@@ -1,8 +1,10 @@
 package wallbook.cli;
 
+import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import wallbook.finding.Findings;
@@ -34,6 +36,11 @@ final class LabelOptions {
               + LabelSheetsOption.KINDS
               + ".")
   private Map<LabelKind, Integer> starts = Map.of();
+
+  /** The user's file of sheets, if the command names one. */
+  Optional<Path> file() {
+    return sheets.file();
+  }
 
   /**
    * What to print a kind of label on.

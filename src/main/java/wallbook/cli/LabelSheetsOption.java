@@ -29,6 +29,11 @@ final class LabelSheetsOption {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
+  /** The user's file of sheets, if the command names one. */
+  Optional<Path> file() {
+    return file;
+  }
+
   /**
    * All sheets.
    *

@@ -2,7 +2,6 @@ package wallbook.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -68,28 +67,26 @@ final class PackageParts {
   private final Once<DocumentRenderer, TemplateProblem> renderer;
 
   /**
-   * @param record the file the job was read from
    * @param reading the job, without errors
+   * @param whole what the job was read from
    * @param annexPassword what locks documents for the owner alone, if they are to be locked
-   * @throws IOException if the record can't be read again
    */
   PackageParts(
-      Path record,
       Reading reading,
+      WholeRecord whole,
       Tables tables,
       TemplateSource templates,
       Wording wording,
       Readers readers,
       Optional<String> annexPassword,
-      Console console)
-      throws IOException {
+      Console console) {
     this.reading = reading;
     this.job = reading.job().orElseThrow();
     this.wording = wording;
     this.readers = readers;
     this.annexPassword = annexPassword;
     this.console = console;
-    this.whole = WholeRecord.read(record, job.record());
+    this.whole = whole;
     this.attached = whole.attachments(wording);
     this.extracts = new Extracts(tables, job, wording);
     this.labelFiles = new LabelFiles(tables, job, readers, wording, extracts);

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
@@ -32,6 +33,8 @@ public final class TemplateSource {
   private static volatile List<String> inJar;
 
   private final Optional<Path> folder;
+  private final Set<Path> files = ConcurrentHashMap.newKeySet();
+  private final Set<Path> folders = ConcurrentHashMap.newKeySet();
 
   private TemplateSource(Optional<Path> folder) {
     this.folder = folder;
@@ -53,6 +56,19 @@ public final class TemplateSource {
       throw new IOException(folder + " is not a folder");
     }
     return new TemplateSource(Optional.of(real));
+  }
+
+  /**
+   * The files of the user's folder that were asked for so far, and those that could have taken the
+   * place of the program's but were not there.
+   */
+  public Set<Path> usersFiles() {
+    return Set.copyOf(files);
+  }
+
+  /** The folders in the user's folder whose files were listed so far, there or not. */
+  public Set<Path> usersFolders() {
+    return Set.copyOf(folders);
   }
 
   /** Whether it is the program's own templates and nothing else. */
@@ -87,6 +103,7 @@ public final class TemplateSource {
   public SortedSet<String> list(String inFolder, String ending) throws TemplateProblem {
     checkPath(inFolder);
     SortedSet<String> paths = new TreeSet<>();
+    folder.ifPresent(f -> folders.add(f.resolve(inFolder)));
     try {
       listCarried(inFolder + "/", paths);
       Optional<Path> users = inUsersFolder(inFolder);
@@ -106,6 +123,7 @@ public final class TemplateSource {
 
   private Optional<byte[]> bytes(String path) throws TemplateProblem {
     checkPath(path);
+    folder.ifPresent(f -> files.add(f.resolve(path)));
     try {
       Optional<Path> users = inUsersFolder(path);
       if (users.isPresent() && Files.isRegularFile(users.get())) {
