@@ -17,6 +17,13 @@ for %%C in (check run wish) do if "%command%"=="%%C" set "options=%options% -Xms
 if "%command%"=="build-all" set "options="
 if "%command%"=="build" set "options=%options% -Xms160m -Xmn28m -XX:MinHeapFreeRatio=5 -XX:MaxHeapFreeRatio=10"
 
+rem Who ends what watches by Ctrl-C won't wait seconds for classes to be prepared.
+set "watches="
+:next
+if "%~1"=="--watch" set "watches=yes"
+shift /1
+if not "%~1"=="" goto next
+
 set "cache="
 if defined LOCALAPPDATA set "cache=%LOCALAPPDATA%\wallbook"
 if defined WALLBOOK_CACHE set "cache=%WALLBOOK_CACHE%"
@@ -28,6 +35,7 @@ if exist "%archive%" (
   set "share=-XX:SharedArchiveFile="%archive%""
   goto start
 )
+if defined watches goto start
 if not exist "%cache%" mkdir "%cache%" 2>nul
 if exist "%cache%" set "share=-XX:ArchiveClassesAtExit="%archive%""
 

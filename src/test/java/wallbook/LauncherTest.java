@@ -89,6 +89,9 @@ class LauncherTest {
 
   /** Names of the archives of classes. */
   private List<String> cached() throws IOException {
+    if (!Files.exists(cache)) {
+      return List.of();
+    }
     try (Stream<Path> files = Files.list(cache)) {
       return files
           .map(file -> file.getFileName().toString())
@@ -173,6 +176,14 @@ class LauncherTest {
     start("build", "job.yaml");
     assertEquals(2, cached().size());
     assertTrue(has(start("build-all", "jobs"), "-XX:SharedArchiveFile="));
+  }
+
+  @Test
+  void preparesNoClassesForWhatIsEndedByAKeyButUsesWhatThereIs() throws Exception {
+    assertFalse(has(start("build", "job.yaml", "--watch"), "-XX:ArchiveClassesAtExit="));
+    assertEquals(List.of(), cached());
+    start("build", "job.yaml");
+    assertTrue(has(start("build", "--watch", "job.yaml"), "-XX:SharedArchiveFile="));
   }
 
   @Test
