@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Optional;
 
 /**
  * A package on its way: files are put to the disk as they come, so that none is held in memory, and
@@ -21,6 +22,7 @@ public final class PackageDraft implements AutoCloseable {
   private final Path made;
   private final PackagePaths paths;
   private final Manifest manifest;
+  private Optional<Unbroken> moving = Optional.empty();
   private boolean stored;
 
   /**
@@ -80,6 +82,7 @@ public final class PackageDraft implements AutoCloseable {
     Path zip = zip(into, contents);
     Path madeZip = zip(work, contents);
     complete(madeZip);
+    moving = Optional.of(begin());
     replace(new Path[] {made, madeZip}, new Path[] {folder, zip});
     disk.syncFolder(into);
     stored = true;
@@ -102,7 +105,20 @@ public final class PackageDraft implements AutoCloseable {
     } catch (IOException e) {
       throw new PackageWriteException(work, "this folder with an unfinished package stayed", e);
     } finally {
-      lock.release();
+      try {
+        lock.release();
+      } finally {
+        moving.ifPresent(Unbroken::close);
+      }
+    }
+  }
+
+  /** Between the moves there is no whole package; who ends the program waits for the last. */
+  private Unbroken begin() throws PackageWriteException {
+    try {
+      return Unbroken.begin();
+    } catch (IllegalStateException e) {
+      throw new PackageWriteException(folder(into, contents), "the program is being ended", e);
     }
   }
 

@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.concurrent.CountDownLatch;
 
 /**
  * A program that stores a package, says so before one step to the disk, and then stands still until
- * it is ended. The first argument is the folder, the second the number of steps done before.
+ * it is ended; when it is told to end, it goes on some moments later. The first argument is the
+ * folder, the second the number of steps done before.
  */
 final class SteppedWriter {
   static final String STANDING = "standing";
@@ -36,17 +38,22 @@ final class SteppedWriter {
   }
 
   private static final class StandingDisk extends Disk {
+    private static final long MOMENTS_MILLIS = 500;
+
+    private final CountDownLatch told = new CountDownLatch(1);
     private int left;
 
     private StandingDisk(int steps) {
       this.left = steps;
+      Runtime.getRuntime().addShutdownHook(new Thread(told::countDown));
     }
 
     private void step() {
       if (left-- == 0) {
         System.out.println(STANDING);
         try {
-          Thread.currentThread().join();
+          told.await();
+          Thread.sleep(MOMENTS_MILLIS);
         } catch (InterruptedException e) {
           throw new IllegalStateException(e);
         }

@@ -16,6 +16,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -83,6 +85,25 @@ class StoppedWriterTest {
 
     write("newest");
     assertEquals("newest", wholeText());
+  }
+
+  /** Steps as above: from the first move on, a writer that is told to end finishes. */
+  @ParameterizedTest
+  @ValueSource(ints = {3, 4, 5, 6, 7, 8})
+  @DisabledOnOs(value = OS.WINDOWS, disabledReason = "there a program is not told before it ends")
+  void aPackageIsWholeAtOnceAfterItsWriterWasToldToEnd(int steps) throws Exception {
+    write("old");
+    Process writer = start(into, steps);
+    assertEquals(SteppedWriter.STANDING, firstLine(writer));
+    writer.destroy();
+    writer.waitFor();
+
+    if (steps == 3) {
+      assertTrue(names().containsAll(Set.of(NAME, NAME + ".zip")));
+      assertEquals("old", Files.readString(into.resolve(NAME).resolve("a.txt")));
+    } else {
+      assertEquals("new", wholeText());
+    }
   }
 
   @Test
