@@ -26,7 +26,7 @@ import time
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 JAR = ROOT / "target/wallbook.jar"
 SAMPLE = ROOT / "sample-jobs/lakeside/job.yaml"
-PARTS = ["answers", "warm", "cold", "printers", "floor", "growth", "houses"]
+PARTS = ["answers", "warm", "cold", "watch", "printers", "floor", "growth", "houses"]
 
 
 class Run:
@@ -52,6 +52,44 @@ def run(command, allowed=(0, 1), cpus=None, **options):
             said.seek(0)
             sys.exit(f"{command} failed:\n{said.read().decode(errors='replace')[-2000:]}")
     return Run(wall, usage.ru_utime + usage.ru_stime, usage.ru_maxrss / 1024)
+
+
+class Staying:
+    """A build that stays, beside a record of its own."""
+
+    def __init__(self, command, folder, environment):
+        shutil.copytree(SAMPLE.parent, folder)
+        self.record, self.said, self.times = folder / "job.yaml", folder / "said.txt", 0
+        with open(self.said, "w", encoding="utf-8") as said:
+            self.process = subprocess.Popen(
+                [*command, "build", self.record, "--into", folder / "out", "--watch"],
+                stdout=said, stderr=said, env=environment)
+        self.cpu = 0
+        self.first = self.built(time.monotonic())
+
+    def built(self, start):
+        """Waits for the end of a build; the launcher hands its process on to Java."""
+        self.times += 1
+        while self.said.read_text(encoding="utf-8").count("waiting for the next save") < self.times:
+            if self.process.poll() is not None:
+                sys.exit(f"the build ended:\n{self.said.read_text(encoding='utf-8')}")
+            time.sleep(0.01)
+        wall = time.monotonic() - start
+        of = pathlib.Path(f"/proc/{self.process.pid}")
+        fields = (of / "stat").read_text().rsplit(")", 1)[1].split()
+        cpu = (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
+        memory = next(int(line.split()[1]) for line in (of / "status").open() if line.startswith("VmHWM"))
+        self.cpu, before = cpu, self.cpu
+        return Run(wall, cpu - before, memory / 1024)
+
+    def again(self):
+        start = time.monotonic()
+        os.utime(self.record)
+        return self.built(start)
+
+    def end(self):
+        self.process.terminate()
+        self.process.wait()
 
 
 def joined(runs):
@@ -187,6 +225,25 @@ class Bench:
             self.times,
             launcher=lambda: self.build(SAMPLE),
             java_jar=lambda: self.build(SAMPLE, self.jar)))
+
+    def watch(self):
+        self.report.say("### Building again on a save, sample house\n")
+        self.build(SAMPLE)
+        compilers = {"quick_compiler_only": "", "both_compilers": "-XX:TieredStopAtLevel=4"}
+        staying = {
+            name: Staying([self.launcher], self.work / name, {**self.environment, "WALLBOOK_JAVA_OPTIONS": option})
+            for name, option in compilers.items()}
+        try:
+            runs = in_turn(max(15, self.times), **{name: of.again for name, of in staying.items()})
+            shown = {}
+            for name, of in runs.items():
+                shown[f"{name}, first build"] = [staying[name].first]
+                shown[f"{name}, builds 2 to 6"] = of[:5]
+                shown[f"{name}, builds from 7 on"] = of[5:]
+            self.report.runs(shown)
+        finally:
+            for each in staying.values():
+                each.end()
 
     def printers(self):
         self.report.say("### The same documents of the sample house by other printers\n")
