@@ -98,7 +98,7 @@ class CheckCommandTest {
   }
 
   @Test
-  @Timeout(120)
+  @Timeout(300)
   void watchingItChecksAgainWhenTheRecordIsSavedOrAFileItNames(@TempDir Path folder)
       throws Exception {
     String flat = Files.readString(Path.of(FLAT));

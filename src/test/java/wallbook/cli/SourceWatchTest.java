@@ -15,11 +15,13 @@ import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import wallbook.reference.Tables;
 
 /** Each waits for the save itself; the time allowed only ends what would wait for ever. */
-@Timeout(120)
+@Timeout(300)
 class SourceWatchTest {
   @TempDir private Path folder;
   private Path record;
@@ -63,6 +65,7 @@ class SourceWatchTest {
   }
 
   @Test
+  @DisabledOnOs(value = OS.WINDOWS, disabledReason = "nothing tells one file from another there")
   void aFileThatTakesThePlaceOfAnotherIsNoticedThoughItIsAsOldAndAsLong() throws Exception {
     Path other = Files.writeString(folder.resolve("job.yaml.new"), "format: 2\n");
     Files.setLastModifiedTime(other, Files.getLastModifiedTime(record));
