@@ -82,7 +82,7 @@ final class PdfFile {
       if (object instanceof COSStream stream) {
         stream(i + 1, stream);
       } else if (object != COSNull.NULL) {
-        hold(i + 1, (COSDictionary) object);
+        hold(i + 1, object);
       }
     }
     endHolder();
@@ -92,6 +92,12 @@ final class PdfFile {
 
   /** The number of an object, which will be written if it isn't yet. */
   private int number(COSBase object) {
+    if (object instanceof PdfObject own) {
+      if (own.number() == 0) {
+        own.number(add(own));
+      }
+      return own.number();
+    }
     Integer known = numbers.get(object);
     if (known == null) {
       known = add(object);
@@ -140,7 +146,7 @@ final class PdfFile {
   }
 
   /** Puts an object into the object stream at hand. */
-  private void hold(int number, COSDictionary object) throws IOException {
+  private void hold(int number, COSBase object) throws IOException {
     if (held == 0) {
       holder = add(COSNull.NULL);
     }
@@ -150,7 +156,11 @@ final class PdfFile {
     heads.integer(bodies.length());
     heads.write(' ');
     bodies.text("<<");
-    entries(object, bodies);
+    if (object instanceof PdfObject own) {
+      own.tell((key, value) -> entry(key, value, bodies));
+    } else {
+      entries((COSDictionary) object, bodies);
+    }
     bodies.text(">>");
     held++;
     if (held == OBJECTS_PER_STREAM) {
@@ -179,10 +189,14 @@ final class PdfFile {
     for (Map.Entry<COSName, COSBase> entry : dictionary.entrySet()) {
       boolean known = dictionary instanceof COSStream && entry.getKey().equals(COSName.LENGTH);
       if (!known && entry.getValue() != null) {
-        out.write(name(entry.getKey()));
-        value(entry.getValue(), out, true);
+        entry(entry.getKey(), entry.getValue(), out);
       }
     }
+  }
+
+  private void entry(COSName key, COSBase value, PdfBytes out) throws IOException {
+    out.write(name(key));
+    value(value, out, true);
   }
 
   private byte[] name(COSName name) throws IOException {
@@ -226,8 +240,8 @@ final class PdfFile {
 
   /** Writes what is not parted by itself from what is before. */
   private void bare(COSBase value, PdfBytes out) throws IOException {
-    if (value instanceof COSDictionary dictionary) {
-      out.integer(number(dictionary));
+    if (value instanceof COSDictionary || value instanceof PdfObject) {
+      out.integer(number(value));
       out.text(" 0 R");
     } else if (value instanceof COSInteger integer) {
       out.integer(integer.longValue());

@@ -115,7 +115,7 @@ final class Sheet {
   /** Makes sure that an element is in the structure, though it may be empty. */
   void tag(Tag tag) {
     if (!repeats) {
-      book.structure().element(tag);
+      book.structure().enter(tag);
     }
   }
 

@@ -5,7 +5,6 @@ import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSString;
 
 /** Grows the structure tree of a file while its pages are written (ISO 32000-1, 14.7). */
 final class Structure {
@@ -14,6 +13,7 @@ final class Structure {
   private static final COSName PARENT_TREE_NEXT_KEY = COSName.getPDFName("ParentTreeNextKey");
 
   private final COSDictionary root = new COSDictionary();
+  private final COSArray outermost = new COSArray();
   private final COSArray parents = new COSArray();
   private int nextKey;
 
@@ -24,75 +24,55 @@ final class Structure {
     return nextKey++;
   }
 
-  /** The element of a tag, which comes into the tree if it isn't there yet. */
-  COSDictionary element(Tag tag) {
-    if (tag.element() == null) {
-      COSDictionary around = tag.parent() == null ? root : element(tag.parent());
-      COSDictionary element = new COSDictionary();
-      element.setItem(COSName.S, COSName.getPDFName(tag.type()));
-      element.setItem(COSName.P, around);
-      if (!tag.alternative().isEmpty()) {
-        element.setItem(COSName.ALT, new COSString(tag.alternative()));
-      }
-      tag.attributes().ifPresent(attributes -> element.setItem(COSName.A, attributes));
-      tag.element(element);
-      addKid(around, element);
+  /** Brings a tag into the tree if it isn't there yet. */
+  void enter(Tag tag) {
+    if (tag.isInFile()) {
+      return;
     }
-    return tag.element();
+    Tag parent = tag.parent();
+    if (parent == null) {
+      tag.enter(root);
+      outermost.add(tag);
+    } else {
+      enter(parent);
+      tag.enter(parent);
+      parent.add(tag);
+    }
   }
 
   /**
-   * Joins content of a page to the element of a tag.
+   * Joins content of a page to a tag.
    *
-   * @param onPage the elements that the content of the page belongs to, by number
+   * @param onPage the tags that the content of the page belongs to, by number
    * @return the number by which the content is marked
    */
   int mark(Tag tag, COSDictionary page, COSArray onPage) {
-    COSDictionary element = element(tag);
+    enter(tag);
     int number = onPage.size();
-    onPage.add(element);
-    COSDictionary own = element.getCOSDictionary(COSName.PG);
-    if (own == null) {
-      element.setItem(COSName.PG, page);
-      own = page;
-    }
-    if (own == page) {
-      addKid(element, COSInteger.get(number));
+    onPage.add(tag);
+    if (tag.isOn(page)) {
+      tag.add(COSInteger.get(number));
     } else {
       COSDictionary reference = new COSDictionary();
       reference.setItem(COSName.TYPE, MCR);
       reference.setItem(COSName.PG, page);
       reference.setItem(COSName.MCID, COSInteger.get(number));
       reference.setDirect(true);
-      addKid(element, reference);
+      tag.add(reference);
     }
     return number;
   }
 
-  /** Joins an annotation of a page to the element of a tag. */
+  /** Joins an annotation of a page to a tag. */
   void refer(Tag tag, COSDictionary annotation, COSDictionary page) {
-    COSDictionary element = element(tag);
+    enter(tag);
     COSDictionary reference = new COSDictionary();
     reference.setItem(COSName.TYPE, OBJR);
     reference.setItem(COSName.OBJ, annotation);
     reference.setItem(COSName.PG, page);
     reference.setDirect(true);
-    addKid(element, reference);
-    annotation.setItem(COSName.STRUCT_PARENT, COSInteger.get(key(element)));
-  }
-
-  private static void addKid(COSDictionary element, COSBase kid) {
-    COSBase kids = element.getDictionaryObject(COSName.K);
-    if (kids == null) {
-      element.setItem(COSName.K, kid);
-    } else if (kids instanceof COSArray several) {
-      several.add(kid);
-    } else {
-      COSArray several = new COSArray();
-      several.add(kids);
-      several.add(kid);
-      element.setItem(COSName.K, several);
-    }
+    tag.add(reference);
+    annotation.setItem(COSName.STRUCT_PARENT, COSInteger.get(key(tag)));
   }
 
   /** The root of the tree, when all pages are written. */
@@ -100,6 +80,7 @@ final class Structure {
     COSDictionary tree = new COSDictionary();
     tree.setItem(COSName.NUMS, parents);
     root.setItem(COSName.TYPE, COSName.STRUCT_TREE_ROOT);
+    root.setItem(COSName.K, outermost);
     root.setItem(COSName.PARENT_TREE, tree);
     root.setItem(PARENT_TREE_NEXT_KEY, COSInteger.get(nextKey));
     return root;

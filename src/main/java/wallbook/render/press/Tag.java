@@ -1,20 +1,29 @@
 package wallbook.render.press;
 
-import java.util.Optional;
+import java.io.IOException;
+import java.util.Arrays;
+import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSString;
+import wallbook.render.PdfObject;
 
 /**
  * An element of the structure that a reader program is told of (ISO 32000-1, 14.7). It comes into
  * the file when something of it is first written.
  */
-final class Tag {
+final class Tag extends PdfObject {
+  private static final COSBase[] NONE = {};
+
   private final Tag parent;
   private final String type;
   private final String alternative;
   private COSBase attributes;
-  private COSDictionary element;
+  private COSBase around;
+  private COSDictionary page;
+  private COSBase[] kids = NONE;
+  private int kidCount;
 
   /**
    * @param parent the element around, or null for the root
@@ -38,28 +47,38 @@ final class Tag {
     return type;
   }
 
-  String alternative() {
-    return alternative;
-  }
-
-  Optional<COSBase> attributes() {
-    return Optional.ofNullable(attributes);
-  }
-
   void attributes(COSBase known) {
     this.attributes = known;
-    if (element != null) {
-      element.setItem(COSName.A, known);
+  }
+
+  /** Whether something of it is written. */
+  boolean isInFile() {
+    return around != null;
+  }
+
+  /**
+   * Brings it into the file.
+   *
+   * @param outer the element around, or the root
+   */
+  void enter(COSBase outer) {
+    around = outer;
+  }
+
+  /** Whether its content is on a page, which is the first to have any unless one was before. */
+  boolean isOn(COSDictionary some) {
+    if (page == null) {
+      page = some;
     }
+    return page == some;
   }
 
-  /** What it is in the file; null until something of it is written. */
-  COSDictionary element() {
-    return element;
-  }
-
-  void element(COSDictionary written) {
-    this.element = written;
+  /** Adds an element within it, or content. */
+  void add(COSBase kid) {
+    if (kidCount == kids.length) {
+      kids = Arrays.copyOf(kids, Math.max(1, kidCount * 2));
+    }
+    kids[kidCount++] = kid;
   }
 
   /** Whether text may stand right in it; else the text needs a paragraph. */
@@ -69,5 +88,29 @@ final class Tag {
           false;
       default -> true;
     };
+  }
+
+  @Override
+  public void tell(Entries entries) throws IOException {
+    entries.entry(COSName.S, COSName.getPDFName(type));
+    entries.entry(COSName.P, around);
+    if (!alternative.isEmpty()) {
+      entries.entry(COSName.ALT, new COSString(alternative));
+    }
+    if (attributes != null) {
+      entries.entry(COSName.A, attributes);
+    }
+    if (page != null) {
+      entries.entry(COSName.PG, page);
+    }
+    if (kidCount == 1) {
+      entries.entry(COSName.K, kids[0]);
+    } else if (kidCount > 1) {
+      COSArray several = new COSArray();
+      for (int i = 0; i < kidCount; i++) {
+        several.add(kids[i]);
+      }
+      entries.entry(COSName.K, several);
+    }
   }
 }
