@@ -30,7 +30,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * PDF library's own writer is made for files that were read and changed, and takes several times as
  * long.
  */
-final class PdfFile {
+public final class PdfFile {
   private static final String HEAD = "%PDF-1.7\n%";
 
   /** Tells programs that the file is no text. */
@@ -58,8 +58,8 @@ final class PdfFile {
 
   private PdfFile() {}
 
-  /** The bytes of a file. */
-  static byte[] of(PDDocument pdf) throws IOException {
+  /** The bytes of a file, whose fonts have come to their end. */
+  public static byte[] of(PDDocument pdf) throws IOException {
     PdfFile writer = new PdfFile();
     try {
       return writer.written(pdf.getDocument().getTrailer());

@@ -1,18 +1,16 @@
 package wallbook.render.labels;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDLayoutAttributeObject;
-import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import wallbook.compose.labels.PortStrip;
@@ -22,8 +20,10 @@ import wallbook.render.ColourProfile;
 import wallbook.render.DocumentFacts;
 import wallbook.render.Face;
 import wallbook.render.Fonts;
+import wallbook.render.PdfFile;
 import wallbook.render.PdfFinish;
 import wallbook.render.PdfSeal;
+import wallbook.render.Tag;
 import wallbook.stock.LabelArea;
 import wallbook.stock.LabelSheet;
 import wallbook.stock.Legibility;
@@ -59,7 +59,7 @@ final class LabelPdf {
       Map<Face, PDFont> embedded = new EnumMap<>(Face.class);
       embedded.put(Face.REGULAR, fonts.embedded(pdf, Face.REGULAR));
       embedded.put(Face.BOLD, fonts.embedded(pdf, Face.BOLD));
-      Tagging tags = new Tagging(pdf);
+      Tagging tags = new Tagging();
       Margins margins = new Margins(new Typesetter(fonts), legibility, wording, facts, sheet);
       if (sheet.stock() == Stock.TAPE) {
         PDPage leader = page(pdf, margins.leaderWidthMm(), sheet.page().heightMm());
@@ -68,27 +68,25 @@ final class LabelPdf {
           margins.drawLeader(pen, tags);
         }
       }
-      PDStructureElement list = null;
+      Tag list = new Tag(tags.document(), "L");
       for (int i = 0; i < pages.size(); i++) {
         PDPage page = page(pdf, sheet.page().widthMm(), sheet.page().heightMm());
         tags.begin(page);
         try (PagePen pen = new PagePen(pdf, page, embedded)) {
           margins.draw(pen, tags, i + 1, pages.size());
-          if (list == null) {
-            list = tags.element(StandardStructureTypes.L, tags.document());
-          }
           for (SheetPage.Placed placed : pages.get(i).labels()) {
             draw(placed, pen, tags, list, sheet);
           }
         }
       }
-      tags.finish();
+      tags.finish(pdf);
       PdfFinish finish = new PdfFinish(pdf, facts);
       finish.attach(attachments);
       finish.fixIdentity(identity(sheet, pages), attachments);
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
-      pdf.save(out);
-      return PdfSeal.seal(out.toByteArray());
+      for (PDFont font : embedded.values()) {
+        font.subset();
+      }
+      return PdfSeal.seal(PdfFile.of(pdf));
     } catch (IOException e) {
       throw new UncheckedIOException("PDF of " + facts.documentTitle(), e);
     }
@@ -101,11 +99,9 @@ final class LabelPdf {
     return page;
   }
 
-  private void draw(
-      SheetPage.Placed placed, PagePen pen, Tagging tags, PDStructureElement list, LabelSheet sheet)
+  private void draw(SheetPage.Placed placed, PagePen pen, Tagging tags, Tag list, LabelSheet sheet)
       throws IOException {
-    PDStructureElement item = tags.element(StandardStructureTypes.LI, list);
-    PDStructureElement body = tags.element(StandardStructureTypes.L_BODY, item);
+    Tag body = new Tag(new Tag(list, "LI"), "LBody");
     if (placed.label() instanceof PortStrip strip && sheet.stock() != Stock.TAPE) {
       TypeLine caption =
           new Typesetter(fonts)
@@ -120,10 +116,10 @@ final class LabelPdf {
     }
     if (placed.face().code().isPresent()) {
       ScanCode code = placed.face().code().get();
-      PDStructureElement figure = tags.element(StandardStructureTypes.Figure, body);
-      figure.setAlternateDescription(wording.say(Phrase.of("label.code.alt", "text", code.text())));
-      figure.addAttribute(box(code.square(), sheet));
-      pen.beginMarked(StandardStructureTypes.Figure, tags.mark(figure));
+      String said = wording.say(Phrase.of("label.code.alt", "text", code.text()));
+      Tag figure = new Tag(body, "Figure", said);
+      figure.attributes(box(code.square(), sheet));
+      pen.beginMarked(figure.type(), tags.mark(figure));
       pen.code(code);
       pen.end();
     }
@@ -136,15 +132,14 @@ final class LabelPdf {
     }
   }
 
-  private static void write(TypeLine line, PDStructureElement body, PagePen pen, Tagging tags)
-      throws IOException {
-    PDStructureElement paragraph = tags.element(StandardStructureTypes.P, body);
-    pen.beginMarked(StandardStructureTypes.P, tags.mark(paragraph));
+  private static void write(TypeLine line, Tag body, PagePen pen, Tagging tags) throws IOException {
+    Tag paragraph = new Tag(body, "P");
+    pen.beginMarked(paragraph.type(), tags.mark(paragraph));
     pen.write(line);
     pen.end();
   }
 
-  private static PDLayoutAttributeObject box(LabelArea area, LabelSheet sheet) {
+  private static COSDictionary box(LabelArea area, LabelSheet sheet) {
     PDLayoutAttributeObject box = new PDLayoutAttributeObject();
     box.setPlacement(PDLayoutAttributeObject.PLACEMENT_BLOCK);
     float bottom = (float) ((sheet.page().heightMm() - area.bottomMm()) * PT_PER_MM);
@@ -154,7 +149,7 @@ final class LabelPdf {
             bottom,
             (float) (area.widthMm() * PT_PER_MM),
             (float) (area.heightMm() * PT_PER_MM)));
-    return box;
+    return box.getCOSObject();
   }
 
   /**

@@ -1,10 +1,9 @@
 package wallbook.render.labels;
 
 import java.io.IOException;
-import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
-import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import wallbook.render.DocumentFacts;
 import wallbook.render.Face;
+import wallbook.render.Tag;
 import wallbook.stock.LabelArea;
 import wallbook.stock.LabelSheet;
 import wallbook.stock.Legibility;
@@ -115,14 +114,13 @@ final class Margins {
     pen.end();
   }
 
-  private PDStructureElement heading(Tagging tags) {
-    return tags.element(StandardStructureTypes.H1, tags.document());
+  private static Tag heading(Tagging tags) {
+    return new Tag(tags.document(), "H1");
   }
 
-  private void write(
-      String text, double xMm, double yMm, PDStructureElement element, PagePen pen, Tagging tags)
+  private void write(String text, double xMm, double yMm, Tag tag, PagePen pen, Tagging tags)
       throws IOException {
-    pen.beginMarked(element.getStructureType(), tags.mark(element));
+    pen.beginMarked(tag.type(), tags.mark(tag));
     pen.write(type.line(text, Face.BOLD, SMALL_PT).moved(xMm, yMm));
     pen.end();
   }

@@ -4,12 +4,10 @@ import com.google.zxing.qrcode.encoder.ByteMatrix;
 import java.io.IOException;
 import java.util.EnumMap;
 import java.util.Map;
-import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.util.Matrix;
 import wallbook.render.Face;
@@ -32,9 +30,7 @@ final class PagePen implements AutoCloseable {
 
   /** What is drawn next belongs to the element that has the number; to be ended. */
   void beginMarked(String type, int number) throws IOException {
-    COSDictionary properties = new COSDictionary();
-    properties.setInt(COSName.MCID, number);
-    stream.beginMarkedContent(COSName.getPDFName(type), PDPropertyList.create(properties));
+    stream.beginMarkedContent(COSName.getPDFName(type), number);
   }
 
   /** What is drawn next is no content; to be ended. */

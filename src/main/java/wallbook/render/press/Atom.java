@@ -1,6 +1,7 @@
 package wallbook.render.press;
 
 import java.util.List;
+import wallbook.render.Tag;
 
 /** What stands in a line without being a character of it. */
 sealed interface Atom {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jsoup.nodes.Element;
+import wallbook.render.Tag;
 
 /** Lays blocks out one below the other. Lengths are in points. */
 final class BlockLayout {

@@ -10,6 +10,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import wallbook.render.Structure;
 
 /** The file that the pages of one document go into, and what they share. */
 final class Book {

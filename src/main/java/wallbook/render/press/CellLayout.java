@@ -1,6 +1,7 @@
 package wallbook.render.press;
 
 import java.util.List;
+import wallbook.render.Tag;
 
 /** A cell of a table on its way to its row. Lengths are in points. */
 final class CellLayout {

@@ -2,6 +2,7 @@ package wallbook.render.press;
 
 import java.util.ArrayList;
 import java.util.List;
+import wallbook.render.Tag;
 
 /** Lays the children of a block out in columns of about one height. */
 final class ColumnLayout {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Node;
 import org.jsoup.nodes.TextNode;
+import wallbook.render.Tag;
 
 /** Reads what stands in lines into a passage: text, links, pictures, pieces. */
 final class InlineReader {

@@ -3,6 +3,7 @@ package wallbook.render.press;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wallbook.render.Tag;
 
 /** Finds how narrow and how wide a block would be by its text alone. Lengths are in points. */
 final class Intrinsic {

@@ -2,6 +2,7 @@ package wallbook.render.press;
 
 import java.util.List;
 import java.util.OptionalInt;
+import wallbook.render.Tag;
 import wallbook.render.Typeface;
 
 /** Writes one line on a page. Lengths are in points from the page's upper left corner. */

@@ -1,5 +1,7 @@
 package wallbook.render.press;
 
+import wallbook.render.Tag;
+
 /**
  * A link of the page.
  *

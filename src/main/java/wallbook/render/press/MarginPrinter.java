@@ -3,6 +3,7 @@ package wallbook.render.press;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import wallbook.render.Tag;
 
 /** Writes what stands in the margins of pages: running heads and feet. */
 final class MarginPrinter {

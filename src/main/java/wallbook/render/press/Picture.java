@@ -1,5 +1,7 @@
 package wallbook.render.press;
 
+import wallbook.render.Tag;
+
 /** A picture in the flow, at its size in points. */
 record Picture(Image image, Tag tag, float width, float height) implements Body {
   @Override

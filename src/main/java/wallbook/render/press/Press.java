@@ -16,6 +16,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import wallbook.render.Figure;
 import wallbook.render.Heading;
+import wallbook.render.Tag;
 
 /**
  * Prints one page of HTML into a PDF: pages with their content, structure tree, links and

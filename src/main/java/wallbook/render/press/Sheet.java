@@ -11,6 +11,7 @@ import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.PDPage;
+import wallbook.render.Tag;
 
 /**
  * A page on which is drawn. Lengths are in points from its upper left corner, y down. When it is

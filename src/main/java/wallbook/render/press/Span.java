@@ -1,6 +1,7 @@
 package wallbook.render.press;
 
 import wallbook.render.Fonts;
+import wallbook.render.Tag;
 import wallbook.render.Typeface;
 
 /** A stretch of text of one look that belongs to one thing. */

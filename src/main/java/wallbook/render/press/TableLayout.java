@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import wallbook.render.Tag;
 
 /**
  * Lays a table out row by row. Head and first two rows stay together, and the last row doesn't

@@ -2,6 +2,7 @@ package wallbook.render.press;
 
 import java.util.ArrayList;
 import java.util.List;
+import wallbook.render.Tag;
 
 /**
  * A row of a table, laid out. Lengths are in points.

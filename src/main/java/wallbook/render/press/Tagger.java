@@ -6,6 +6,7 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.jsoup.nodes.Element;
+import wallbook.render.Tag;
 
 /** Knows which element of the structure an element of the page is. */
 final class Tagger {

@@ -15,6 +15,7 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import wallbook.render.Tag;
 
 class LineBreakerTest {
   private static final String CSS =

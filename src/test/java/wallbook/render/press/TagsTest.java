@@ -2,7 +2,6 @@ package wallbook.render.press;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.ByteArrayOutputStream;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
@@ -14,11 +13,12 @@ import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
+import wallbook.render.PdfFile;
 
 /** The structure that a reader program is told of (ISO 32000-1, 14.8.4). */
 class TagsTest {
   private static String tags(String body) throws Exception {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    byte[] file;
     try (PDDocument pdf = new PDDocument()) {
       Press.print(
           pdf,
@@ -26,9 +26,9 @@ class TagsTest {
           StyleSheet.read("@page { size: 300pt 100pt; margin: 0 } body { font-size: 5pt }"),
           Map.of(),
           List.of());
-      pdf.save(out);
+      file = PdfFile.of(pdf);
     }
-    try (PDDocument pdf = Loader.loadPDF(out.toByteArray())) {
+    try (PDDocument pdf = Loader.loadPDF(file)) {
       StringBuilder tags = new StringBuilder();
       write(
           pdf.getDocumentCatalog().getStructureTreeRoot().getCOSObject().getItem(COSName.K), tags);

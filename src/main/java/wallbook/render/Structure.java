@@ -1,4 +1,4 @@
-package wallbook.render.press;
+package wallbook.render;
 
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -7,7 +7,7 @@ import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 
 /** Grows the structure tree of a file while its pages are written (ISO 32000-1, 14.7). */
-final class Structure {
+public final class Structure {
   private static final COSName MCR = COSName.getPDFName("MCR");
   private static final COSName OBJR = COSName.getPDFName("OBJR");
   private static final COSName PARENT_TREE_NEXT_KEY = COSName.getPDFName("ParentTreeNextKey");
@@ -18,14 +18,14 @@ final class Structure {
   private int nextKey;
 
   /** Gives something that has one, a page or an annotation, its place in the parent tree. */
-  int key(COSBase parent) {
+  public int key(COSBase parent) {
     parents.add(COSInteger.get(nextKey));
     parents.add(parent);
     return nextKey++;
   }
 
   /** Brings a tag into the tree if it isn't there yet. */
-  void enter(Tag tag) {
+  public void enter(Tag tag) {
     if (tag.isInFile()) {
       return;
     }
@@ -46,7 +46,7 @@ final class Structure {
    * @param onPage the tags that the content of the page belongs to, by number
    * @return the number by which the content is marked
    */
-  int mark(Tag tag, COSDictionary page, COSArray onPage) {
+  public int mark(Tag tag, COSDictionary page, COSArray onPage) {
     enter(tag);
     int number = onPage.size();
     onPage.add(tag);
@@ -64,7 +64,7 @@ final class Structure {
   }
 
   /** Joins an annotation of a page to a tag. */
-  void refer(Tag tag, COSDictionary annotation, COSDictionary page) {
+  public void refer(Tag tag, COSDictionary annotation, COSDictionary page) {
     enter(tag);
     COSDictionary reference = new COSDictionary();
     reference.setItem(COSName.TYPE, OBJR);
@@ -76,7 +76,7 @@ final class Structure {
   }
 
   /** The root of the tree, when all pages are written. */
-  COSDictionary finish() {
+  public COSDictionary finish() {
     COSDictionary tree = new COSDictionary();
     tree.setItem(COSName.NUMS, parents);
     root.setItem(COSName.TYPE, COSName.STRUCT_TREE_ROOT);

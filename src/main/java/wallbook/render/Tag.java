@@ -1,4 +1,4 @@
-package wallbook.render.press;
+package wallbook.render;
 
 import java.io.IOException;
 import java.util.Arrays;
@@ -7,13 +7,12 @@ import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSString;
-import wallbook.render.PdfObject;
 
 /**
  * An element of the structure that a reader program is told of (ISO 32000-1, 14.7). It comes into
  * the file when something of it is first written.
  */
-final class Tag extends PdfObject {
+public final class Tag extends PdfObject {
   private static final COSBase[] NONE = {};
 
   private final Tag parent;
@@ -29,25 +28,25 @@ final class Tag extends PdfObject {
    * @param parent the element around, or null for the root
    * @param alternative what is read out in place of the content; empty for the content itself
    */
-  Tag(Tag parent, String type, String alternative) {
+  public Tag(Tag parent, String type, String alternative) {
     this.parent = parent;
     this.type = type;
     this.alternative = alternative;
   }
 
-  Tag(Tag parent, String type) {
+  public Tag(Tag parent, String type) {
     this(parent, type, "");
   }
 
-  Tag parent() {
+  public Tag parent() {
     return parent;
   }
 
-  String type() {
+  public String type() {
     return type;
   }
 
-  void attributes(COSBase known) {
+  public void attributes(COSBase known) {
     this.attributes = known;
   }
 
@@ -82,7 +81,7 @@ final class Tag extends PdfObject {
   }
 
   /** Whether text may stand right in it; else the text needs a paragraph. */
-  boolean holdsText() {
+  public boolean holdsText() {
     return switch (type) {
       case "Document", "Div", "Sect", "BlockQuote", "L", "LI", "Table", "TBody", "TR", "TOC" ->
           false;
