@@ -7,22 +7,24 @@ set "jar=%~dp0..\lib\wallbook.jar"
 set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
 
-rem What runs for a minute is worth compiling well; one house is not. A build stays small, also of a large house:
-rem its heap fits one house and grows only by what is in use.
-set "options=-XX:TieredStopAtLevel=1"
-set "command="
-for %%C in (check run wish labels export import start compare recover build build-all) do if "%~1"=="%%C" set "command=%%C"
-rem An answer takes little memory; fresh memory costs more time than clearing what was used.
-for %%C in (check run wish) do if "%command%"=="%%C" set "options=%options% -Xms32m -Xmn16m"
-if "%command%"=="build-all" set "options="
-if "%command%"=="build" set "options=%options% -Xms160m -Xmn28m -XX:MinHeapFreeRatio=5 -XX:MaxHeapFreeRatio=10"
-
 rem Who ends what watches by Ctrl-C won't wait seconds for classes to be prepared.
+set "first=%~1"
 set "watches="
 :next
 if "%~1"=="--watch" set "watches=yes"
 shift /1
 if not "%~1"=="" goto next
+
+rem What runs for a minute is worth compiling well; one house is not. A build stays small, also of a large house:
+rem its heap fits one house and grows only by what is in use.
+set "options=-XX:TieredStopAtLevel=1"
+set "command="
+for %%C in (check run wish labels export import start compare recover build build-all) do if "%first%"=="%%C" set "command=%%C"
+rem An answer takes little memory; fresh memory costs more time than clearing what was used.
+for %%C in (check run wish) do if "%command%"=="%%C" set "options=%options% -Xms32m -Xmn16m"
+if "%command%"=="build-all" set "options="
+if "%command%"=="build" if not defined watches set "options=%options% -Xms160m -Xmn28m -XX:MinHeapFreeRatio=5 -XX:MaxHeapFreeRatio=10"
+if "%command%"=="build" if defined watches set "options=%options% -Xms400m -Xmn200m"
 
 set "cache="
 if defined LOCALAPPDATA set "cache=%LOCALAPPDATA%\wallbook"
