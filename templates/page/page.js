@@ -228,6 +228,7 @@
 
     function search(text) {
       const view = document.getElementById('found');
+      const arrives = !view.classList.contains('current');
       // What is being typed is ahead of the address, and a blank at its end belongs to it.
       if (!waiting && query.value.trim() !== text) {
         query.value = text;
@@ -238,6 +239,9 @@
       const found = find(text);
       const alike = found.length ? [] : near(text);
       list(found.length ? found : alike, alike.length > 0);
+      if (arrives && window.scrollY > 0) {
+        window.scrollTo(0, 0);
+      }
     }
 
     // Goes where the address says. At the beginning the focus stays where it is, unless there is an

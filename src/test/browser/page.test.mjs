@@ -525,6 +525,17 @@ test('the search stays at hand and covers nothing that was gone to', async () =>
   });
 });
 
+test('what is found begins in sight, however far down the search was begun', async () => {
+  await open('lakeside', '#room/great-room', { viewport: PHONE }, async (page) => {
+    await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
+    await page.locator('#query').pressSequentially('faster internet');
+    await page.locator('#found.current li').first().waitFor();
+    const below = await page.locator('#search').evaluate((form) => form.getBoundingClientRect().bottom);
+    const count = await page.locator('#count').boundingBox();
+    assert.ok(count.y >= below, `${count.y} is under ${below}`);
+  });
+});
+
 test('on a phone a part begins high up, and the parts are a row that a finger moves', async () => {
   await open('lakeside', '#cautions', { viewport: PHONE }, async (page) => {
     const heading = await page.locator('#cautions h2').boundingBox();
