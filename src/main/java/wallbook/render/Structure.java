@@ -50,7 +50,7 @@ public final class Structure {
     enter(tag);
     int number = onPage.size();
     onPage.add(tag);
-    if (tag.isOn(page)) {
+    if (tag.page(page) == page) {
       tag.add(COSInteger.get(number));
     } else {
       COSDictionary reference = new COSDictionary();

@@ -64,12 +64,16 @@ public final class Tag extends PdfObject {
     around = outer;
   }
 
-  /** Whether its content is on a page, which is the first to have any unless one was before. */
-  boolean isOn(COSDictionary some) {
+  /**
+   * The page that its content is on unless it says otherwise, which is the first to have any.
+   *
+   * @param some a page that has some, and is it if none was before
+   */
+  COSDictionary page(COSDictionary some) {
     if (page == null) {
       page = some;
     }
-    return page == some;
+    return page;
   }
 
   /** Adds an element within it, or content. */
